@@ -1,0 +1,1 @@
+"""Yearly insurance renewals: reviewed, explained, packaged, provable."""

@@ -1,0 +1,46 @@
+"""The records a file can hold, by kind."""
+
+from __future__ import annotations
+
+from quarterday.core.file.records.acts import (
+    Decision,
+    Delivery,
+    FindingSetAside,
+    FormReturned,
+    Note,
+    PackageBuilt,
+    PaymentChoice,
+    Redaction,
+    ReviewSigned,
+)
+from quarterday.core.file.records.base import Record
+from quarterday.core.file.records.buildings import Building, Valuation
+from quarterday.core.file.records.claims import Claim
+from quarterday.core.file.records.interests import Interest
+from quarterday.core.file.records.operations import Operations
+from quarterday.core.file.records.people import Authority, Contact, Organisation
+from quarterday.core.file.records.terms import Terms
+
+RECORDS: tuple[type[Record], ...] = (
+    Organisation,
+    Contact,
+    Authority,
+    Operations,
+    Building,
+    Valuation,
+    Terms,
+    Claim,
+    Interest,
+    Decision,
+    Delivery,
+    FindingSetAside,
+    FormReturned,
+    Note,
+    PackageBuilt,
+    PaymentChoice,
+    Redaction,
+    ReviewSigned,
+)
+BY_KIND: dict[str, type[Record]] = {record.kind: record for record in RECORDS}
+
+__all__ = ["BY_KIND", "RECORDS", *(record.__name__ for record in RECORDS)]  # noqa: PLE0604

@@ -1,0 +1,156 @@
+"""What was done, said and decided on a file."""
+
+from __future__ import annotations
+
+from typing import ClassVar, Literal
+
+from quarterday.core.file.records.base import Day, Line, Prose, Record, Slug
+from quarterday.core.file.records.people import Language
+
+Answer = Literal["take-it", "leave-it", "later", "ask-us"]
+
+
+class Decision(Record):
+    """What the leaders decided on one question of a renewal, in their words."""
+
+    kind: ClassVar[str] = "decision"
+
+    renewal: Day
+    question: Slug
+    answer: Answer
+    decided_on: Day
+    by: Line
+    words: Prose | None = None
+
+    @property
+    def key(self) -> str:
+        """The renewal and the question."""
+        return f"{self.renewal}/{self.question}"
+
+
+class FindingSetAside(Record):
+    """That the broker set a finding aside for a renewal, and why."""
+
+    kind: ClassVar[str] = "finding set aside"
+
+    renewal: Day
+    finding: Slug
+    reason: Prose
+
+    @property
+    def key(self) -> str:
+        """The renewal and the finding."""
+        return f"{self.renewal}/{self.finding}"
+
+
+class ReviewSigned(Record):
+    """That a named licensed person reviewed the file for a renewal, and what they saw."""
+
+    kind: ClassVar[str] = "review signed"
+
+    renewal: Day
+    as_of: Day
+    reviewer: Line
+    licence: Line
+    seq: int  # the file's newest entry at the time
+    review_digest: Slug
+
+    @property
+    def key(self) -> str:
+        """The renewal."""
+        return str(self.renewal)
+
+
+class PackageBuilt(Record):
+    """That a package was built: its language, version and digest."""
+
+    kind: ClassVar[str] = "package built"
+
+    renewal: Day
+    language: Language
+    version: int
+    built_on: Day
+    document: Slug  # SHA-256 of the unsealed bytes
+    seq: int  # the file's newest entry at the time
+
+    @property
+    def key(self) -> str:
+        """The renewal, the language and the version."""
+        return f"{self.renewal}/{self.language}/{self.version}"
+
+
+class Delivery(Record):
+    """That a package went to somebody."""
+
+    kind: ClassVar[str] = "delivery"
+
+    renewal: Day
+    document: Slug
+    to: Line
+    way: Literal["e-mail", "post", "by hand", "room"]
+    delivered_on: Day
+
+    @property
+    def key(self) -> str:
+        """The document and who received it."""
+        return f"{self.document}/{self.to}"
+
+
+class PaymentChoice(Record):
+    """How the organisation pays the premium of a renewal."""
+
+    kind: ClassVar[str] = "payment choice"
+
+    renewal: Day
+    plan: Slug
+    chosen_on: Day
+    by: Line
+
+    @property
+    def key(self) -> str:
+        """The renewal."""
+        return str(self.renewal)
+
+
+class FormReturned(Record):
+    """That a form came back; the original is kept under its digest."""
+
+    kind: ClassVar[str] = "form returned"
+
+    renewal: Day
+    form: Slug
+    document: Slug
+    returned_on: Day
+
+    @property
+    def key(self) -> str:
+        """The form and the document."""
+        return f"{self.form}/{self.document}"
+
+
+class Note(Record):
+    """Something worth keeping, in somebody's own words."""
+
+    kind: ClassVar[str] = "note"
+
+    id: Slug
+    text: Prose
+
+    @property
+    def key(self) -> str:
+        """The note's id within the file."""
+        return self.id
+
+
+class Redaction(Record):
+    """That the body of an earlier entry was removed on lawful request, and why."""
+
+    kind: ClassVar[str] = "redaction"
+
+    seq: int
+    reason: Prose
+
+    @property
+    def key(self) -> str:
+        """The number of the entry that was redacted."""
+        return str(self.seq)

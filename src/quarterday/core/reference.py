@@ -1,0 +1,230 @@
+"""The shape of the reference data of a place: dated, sourced, in both languages.
+
+These are types only; ``quarterday.catalogue`` reads the data from the folder ``reference``.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Mapping
+from datetime import date
+from decimal import Decimal
+from typing import Annotated, Literal, Self
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
+
+from quarterday.core.dates import Quarter
+from quarterday.core.figure import Parameter, Source, Unit
+from quarterday.core.words import Rate, words
+
+LANGUAGES = ("en", "fr")
+Family = Literal[
+    "property", "crime", "income", "liability", "management", "abuse", "people", "cyber",
+    "vehicles", "umbrella",
+]  # fmt: skip
+
+
+def _quarter(value: object) -> object:
+    return Quarter.parse(value) if isinstance(value, str) else value
+
+
+QuarterField = Annotated[Quarter, BeforeValidator(_quarter)]
+
+
+class Shape(BaseModel):
+    """A frozen, validated piece of reference data."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", arbitrary_types_allowed=True)
+
+
+class Both(Shape):
+    """A text in English and French."""
+
+    en: str = Field(min_length=1)
+    fr: str = Field(min_length=1)
+
+    def __getitem__(self, language: str) -> str:
+        return self.fr if language == "fr" else self.en
+
+
+class Cited(Shape):
+    """Where a value was read."""
+
+    title: str = Field(min_length=1)
+    publisher: str = Field(min_length=1)
+    place: str = ""
+    link: str = ""
+    checked_on: date
+
+    def source(self) -> Source:
+        """Return the citation as a figure carries it."""
+        return Source(self.title, self.publisher, self.place, self.link, self.checked_on)
+
+
+class Dated(Shape):
+    """A value from a day on, until the next one; ``illustrative`` when nobody published it."""
+
+    since: date
+    value: Decimal
+    source: Cited
+    illustrative: bool = False
+
+
+class ParameterSeries(Shape):
+    """One parameter: what it is, its unit, its dated values (dates strictly rising)."""
+
+    id: str
+    what: Both
+    unit: Unit
+    values: tuple[Dated, ...] = Field(min_length=1)
+
+    @model_validator(mode="after")
+    def _rising(self) -> Self:
+        dates = [dated.since for dated in self.values]
+        if dates != sorted(set(dates)):
+            raise ValueError(f"{self.id}: the dates must rise without repeating")
+        return self
+
+    def on(self, day: date) -> Parameter:
+        """Return the value in force on ``day``; LookupError before the first date."""
+        index = bisect_right([dated.since for dated in self.values], day)
+        if not index:
+            raise LookupError(f"{self.id} has no value on {day}; its first is {self.values[0].since}.")
+        dated = self.values[index - 1]
+        return Parameter(
+            id=self.id,
+            value=Rate(dated.value) if self.unit == "rate" else dated.value,
+            unit=self.unit,
+            label=words(f"parameter-{self.id.replace('.', '-')}"),
+            source=dated.source.source(),
+            since=dated.since,
+            illustrative=dated.illustrative,
+        )
+
+
+class IndexRelease(Shape):
+    """A construction index for one geography as published in one release."""
+
+    geography: str
+    base: str  # what equals 100, e.g. "2023"
+    released_on: date
+    points: Mapping[QuarterField, Decimal]  # quarters without a gap
+    source: Cited
+
+    @model_validator(mode="after")
+    def _no_gap(self) -> Self:
+        quarters = sorted(self.points)
+        if any(a.shifted(1) != b for a, b in zip(quarters, quarters[1:], strict=False)):
+            raise ValueError(f"index {self.geography}: a quarter is missing")
+        if any(value <= 0 for value in self.points.values()):
+            raise ValueError(f"index {self.geography}: a value is zero or negative")
+        return self
+
+
+class TaxRate(Shape):
+    """A premium tax rate: families taxed, from when, and which date it turns on.
+
+    ``turns_on`` says whose date decides the rate: the start of the policy or the day of payment.
+    ``families`` None means every family that is not named in ``exempt_families``.
+    """
+
+    since: date
+    rate: Decimal
+    turns_on: Literal["policy-start", "payment-date"]
+    exempt_families: tuple[Family, ...] = ()
+    exempt_coverages: tuple[str, ...] = ()
+    taxes_fees: bool = False
+    source: Cited
+    note: Both | None = None
+
+
+class ProvinceTax(Shape):
+    """The tax a province lays on premiums paid by the insured; no rates means none."""
+
+    name: Both | None = None
+    rates: tuple[TaxRate, ...] = ()
+    source: Cited  # of the statement as a whole, for provinces without a tax too
+
+
+class Province(Shape):
+    """A province or territory: names, index, tax."""
+
+    code: str  # ISO 3166-2 letters
+    name: Both
+    index_geography: str  # "composite" where the province has no series of its own
+    postal_letters: str
+    tax: ProvinceTax
+
+
+class Cause(Shape):
+    """A cause of loss."""
+
+    id: str
+    name: Both
+    party: Literal["first", "third"]
+    water: bool = False
+    frequency: Dated | None = None  # claims a year of an average organisation
+    mean_severity: Dated | None = None  # of one claim, in dollars
+    tips: tuple[Both, ...] = Field(default=(), max_length=5)
+
+
+class Condition(Shape):
+    """When a coverage matters to an organisation: one test, or several joined by any / all.
+
+    ``profile`` names a field of the operations profile, ``building`` one of any building,
+    ``organisation`` one of the organisation; the tests ``equals``, ``at_least`` and ``one_of``
+    apply to it, and with none of them it is true when the field is true or above zero.
+    """
+
+    profile: str | None = None
+    building: str | None = None
+    organisation: str | None = None
+    equals: str | bool | None = None
+    at_least: Decimal | None = None
+    one_of: tuple[str, ...] | None = None
+    any: tuple[Condition, ...] | None = None
+    all: tuple[Condition, ...] | None = None
+    always: bool | None = None
+
+
+class CoverageType(Shape):
+    """An entry of the coverage library."""
+
+    id: str
+    family: Family
+    name: Both
+    meaning: Both  # one sentence, plain words
+    not_covered: Both
+    question: Both  # what a board should ask
+    needed_when: Condition
+    basis: Literal["per-occurrence", "per-claim", "per-building", "blanket", "aggregate"]
+    answers: tuple[str, ...]  # ids of causes
+    may_share_limit: bool = False
+    safety: bool = False  # harm to people stands behind it: ranks by duty
+
+
+class Reference(Shape):
+    """All reference data of one place."""
+
+    place: str
+    provinces: Mapping[str, Province]
+    causes: Mapping[str, Cause]
+    coverages: Mapping[str, CoverageType]
+    parameters: Mapping[str, ParameterSeries]
+    indices: Mapping[str, tuple[IndexRelease, ...]]  # by geography, releases oldest first
+
+    def parameter(self, id: str, day: date) -> Parameter:
+        """Return parameter ``id`` as in force on ``day``; LookupError when there is none."""
+        if id not in self.parameters:
+            raise LookupError(f"There is no parameter {id}.")
+        return self.parameters[id].on(day)
+
+    def index(self, geography: str, as_of: date) -> IndexRelease:
+        """Return the newest release of a geography published by ``as_of``."""
+        releases = [r for r in self.indices[geography] if r.released_on <= as_of]
+        return releases[-1] if releases else self.indices[geography][0]
+
+    @property
+    def water_causes(self) -> frozenset[str]:
+        """The ids of the causes that count as water."""
+        return frozenset(cause.id for cause in self.causes.values() if cause.water)

@@ -1,0 +1,1 @@
+"""The review: rules over a file, their findings in order, and the leaders' agenda."""

@@ -1,0 +1,75 @@
+"""What a rule is given: one file, the reference data, a day, and the terms to compare."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from functools import cached_property
+
+from quarterday.core.dates import Period
+from quarterday.core.figure import Parameter
+from quarterday.core.file.fold import File, renewal_period
+from quarterday.core.file.records import Building, Terms
+from quarterday.core.reference import IndexRelease, Reference
+from quarterday.core.words import Words, words
+
+
+class NoRenewal(LookupError):
+    """Raised when a file gives no renewal date to review for."""
+
+
+@dataclass(frozen=True)
+class Case:
+    """One file to be reviewed for one renewal, as on one day."""
+
+    file: File
+    reference: Reference
+    as_of: date
+
+    @cached_property
+    def renewal(self) -> date:
+        """The renewal date; NoRenewal when the file gives none."""
+        if self.file.renewal is None:
+            raise NoRenewal(f"File {self.file.id} has neither issued terms nor a renewal date.")
+        return self.file.renewal
+
+    @cached_property
+    def coming(self) -> Period:
+        """The coming term."""
+        return renewal_period(self.file, self.renewal)
+
+    @cached_property
+    def expiring(self) -> Terms | None:
+        """The terms that end on the renewal date."""
+        return self.file.expiring(self.renewal)
+
+    @cached_property
+    def offered(self) -> Terms | None:
+        """The terms the insurer offers for the coming term."""
+        return self.file.terms(self.renewal, "offered")
+
+    @cached_property
+    def requested(self) -> Terms | None:
+        """The terms that were asked of the insurer for the coming term."""
+        return self.file.terms(self.renewal, "requested")
+
+    @cached_property
+    def terms(self) -> Terms | None:
+        """The newest terms to judge: offered, else requested, else expiring."""
+        return self.offered or self.requested or self.expiring
+
+    def parameter(self, id: str) -> Parameter:
+        """Return a parameter as in force on the review's day."""
+        return self.reference.parameter(id, self.as_of)
+
+    def index(self, building: Building) -> IndexRelease:
+        """Return the construction index of a building's province as published by the day."""
+        province = self.reference.provinces[self.file.province_of(building)]
+        return self.reference.index(province.index_geography, self.as_of)
+
+    def building_name(self, id: str) -> str | Words:
+        """Return a building's name; the wording "everywhere" for ``*``, else the id itself."""
+        if id == "*":
+            return words("everywhere")
+        building = self.file.get(Building, id)
+        return building.name if building else id

@@ -1,0 +1,48 @@
+"""The review of one file: all rules, their findings in order, the agenda, the figures."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from datetime import date
+
+from quarterday.core.figure import Figure, Node, Parameter, parameters_used, walk
+from quarterday.core.file.fold import File
+from quarterday.core.file.records import FindingSetAside
+from quarterday.core.reference import Reference
+from quarterday.core.review.case import Case
+from quarterday.core.review.finding import Finding
+from quarterday.core.review.priority import agenda, ordered
+from quarterday.core.review.rules import RULES
+
+
+@dataclass(frozen=True, slots=True)
+class Review:
+    """What the review of a file said on a day, computed from entry ``seq``."""
+
+    file: str
+    seq: int
+    renewal: date
+    as_of: date
+    findings: tuple[Finding, ...]  # in order; those set aside are last and say why
+    agenda: tuple[Finding, ...]  # what the leaders decide, at most five
+
+    def figures(self) -> Mapping[str, Node]:
+        """Return every figure, fact and parameter behind the findings, by id."""
+        nodes = (node for f in self.findings for e in f.evidence for _, node in walk(e))
+        return {node.id: node for node in nodes}
+
+    def parameters(self) -> tuple[Parameter, ...]:
+        """Return the parameters the review rests on."""
+        evidence = [e for f in self.findings for e in f.evidence if isinstance(e, Figure)]
+        return parameters_used(evidence)
+
+
+def review(file: File, reference: Reference, as_of: date) -> Review:
+    """Review a file as on a day; NoRenewal when it gives no renewal date."""
+    case = Case(file, reference, as_of)
+    found = [finding for rule in RULES for finding in rule.find(case)]
+    aside = {a.finding: a.reason for a in file.all(FindingSetAside) if a.renewal == case.renewal}
+    told = [replace(finding, set_aside=aside.get(finding.id)) for finding in found]
+    findings = ordered(told)
+    return Review(file.id, file.seq, case.renewal, as_of, findings, agenda(findings))

@@ -1,0 +1,7 @@
+"""Rules of the family ``money``."""
+
+from __future__ import annotations
+
+from quarterday.core.review.finding import Rule
+
+RULES: tuple[Rule, ...] = ()
