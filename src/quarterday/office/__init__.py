@@ -1,0 +1,1 @@
+"""Use cases: one function an act, with its entry and its transaction."""
