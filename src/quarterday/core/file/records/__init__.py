@@ -43,4 +43,26 @@ RECORDS: tuple[type[Record], ...] = (
 )
 BY_KIND: dict[str, type[Record]] = {record.kind: record for record in RECORDS}
 
-__all__ = ["BY_KIND", "RECORDS", *(record.__name__ for record in RECORDS)]  # noqa: PLE0604
+__all__ = [
+    "BY_KIND",
+    "RECORDS",
+    "Authority",
+    "Building",
+    "Claim",
+    "Contact",
+    "Decision",
+    "Delivery",
+    "FindingSetAside",
+    "FormReturned",
+    "Interest",
+    "Note",
+    "Operations",
+    "Organisation",
+    "PackageBuilt",
+    "PaymentChoice",
+    "Record",
+    "Redaction",
+    "ReviewSigned",
+    "Terms",
+    "Valuation",
+]

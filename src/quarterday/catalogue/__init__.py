@@ -1,0 +1,1 @@
+"""Reads the reference data, and speaks wordings in the reader's language."""

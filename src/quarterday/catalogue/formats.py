@@ -1,0 +1,81 @@
+"""Money, rates, days, numbers and lists as Canadians write them, in English and French."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from decimal import ROUND_HALF_UP, Decimal
+from functools import lru_cache
+
+from babel import Locale
+from babel.dates import format_date
+from babel.lists import format_list
+from babel.numbers import NumberPattern, parse_pattern
+
+from quarterday.core.money import Money, round_to
+from quarterday.core.words import Rate
+
+_LOCALES = {"en": "en_CA", "fr": "fr_CA"}
+_MOST_DECIMALS = 6
+
+
+@lru_cache(maxsize=8)
+def locale(language: str) -> Locale:
+    """Return the Canadian locale of ``en`` or ``fr``; LookupError for another language."""
+    if language not in _LOCALES:
+        raise LookupError(f"{language!r} is not a language Quarterday speaks; use en or fr.")
+    return Locale.parse(_LOCALES[language])
+
+
+@lru_cache(maxsize=64)
+def _currency_pattern(language: str, decimals: int) -> NumberPattern:
+    standard = locale(language).currency_formats["standard"].pattern
+    return parse_pattern(standard.replace("0.00", "0" + "." * bool(decimals) + "0" * decimals))
+
+
+@lru_cache(maxsize=64)
+def _number_pattern(decimals: int, sign: str) -> NumberPattern:
+    after = "." + "#" * decimals if decimals else ""
+    return parse_pattern(f"#,##0{after}{sign}")
+
+
+def money(amount: Money, language: str, *, cents: bool | None = None) -> str:
+    """Return ``amount`` with its currency sign, rounded half-up to the cent.
+
+    Cents are shown when there are any; ``cents`` True shows them always, False never.
+    """
+    exact = round_to(amount.amount, Decimal(1) if cents is False else Decimal("0.01"))
+    show = cents if cents is not None else exact != exact.to_integral_value()
+    pattern = _currency_pattern(language, 2 if show else 0)
+    return str(
+        pattern.apply(exact, locale(language), currency=amount.currency, currency_digits=False)
+    )
+
+
+def _rounded(value: Decimal, decimals: int) -> Decimal:
+    """Return ``value`` rounded half-up, as Quarterday rounds everywhere (Babel rounds to even)."""
+    return value.quantize(Decimal(1).scaleb(-decimals), rounding=ROUND_HALF_UP)
+
+
+def rate(ratio: Rate, language: str) -> str:
+    """Return a ratio as a percentage with up to ``ratio.decimals`` decimals."""
+    sign = "\N{NO-BREAK SPACE}%" if language == "fr" else "%"
+    pattern = _number_pattern(ratio.decimals, sign)
+    return str(pattern.apply(_rounded(ratio.value, ratio.decimals + 2), locale(language)))
+
+
+def number(value: Decimal | int, language: str, decimals: int = _MOST_DECIMALS) -> str:
+    """Return a number with its groups of three and up to ``decimals`` decimals."""
+    pattern = _number_pattern(decimals, "")
+    return str(pattern.apply(_rounded(Decimal(value), decimals), locale(language)))
+
+
+def day(when: date, language: str) -> str:
+    """Return a date in full; the first of a month is "1er" in French."""
+    text = format_date(when, "long", locale=locale(language))
+    return text.replace("1 ", "1er ", 1) if language == "fr" and when.day == 1 else text
+
+
+def listing(items: Sequence[str], language: str) -> str:
+    """Return items as a list in a sentence: "a, b and c"."""
+    return format_list(list(items), locale=locale(language))

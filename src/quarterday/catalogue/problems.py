@@ -1,0 +1,31 @@
+"""What is wrong with reference data, in sentences a person can act on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from pydantic import ValidationError
+
+
+class BadReference(ValueError):
+    """Raised when reference data cannot be used; ``problems`` holds one sentence for each fault."""
+
+    def __init__(self, problems: Iterable[str]) -> None:
+        self.problems = tuple(problems)
+        super().__init__("\n".join(self.problems))
+
+
+def _place(location: tuple[int | str, ...]) -> str:
+    parts = (f"{part + 1}" if isinstance(part, int) else part for part in location)
+    return ".".join(parts) or "the whole entry"
+
+
+def sentences(file: str, entry: str, error: ValidationError) -> tuple[str, ...]:
+    """Return one sentence for each fault of ``error``, naming the file, the entry and the field.
+
+    A number within the field's name counts from one: ``values.1.since`` is the first value.
+    """
+    return tuple(
+        f"{file}, entry {entry}, field {_place(fault['loc'])}: {fault['msg']}."
+        for fault in error.errors(include_url=False)
+    )

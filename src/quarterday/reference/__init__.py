@@ -1,0 +1,1 @@
+"""Reference data of the places Quarterday knows: files only, each value with its source."""
