@@ -172,8 +172,9 @@ class Condition(Shape):
     """When a coverage matters to an organisation: one test, or several joined by any / all.
 
     ``profile`` names a field of the operations profile, ``building`` one of any building,
-    ``organisation`` one of the organisation; the tests ``equals``, ``at_least`` and ``one_of``
-    apply to it, and with none of them it is true when the field is true or above zero.
+    ``organisation`` one of the organisation; the tests ``equals``, ``at_least``, ``at_most`` and
+    ``one_of`` apply to it, and with none of them it is true when the field is true, above zero or
+    not empty. Of a list, ``one_of`` is true when an item contains one of the words.
     """
 
     profile: str | None = None
@@ -181,6 +182,7 @@ class Condition(Shape):
     organisation: str | None = None
     equals: str | bool | None = None
     at_least: Decimal | None = None
+    at_most: Decimal | None = None
     one_of: tuple[str, ...] | None = None
     any: tuple[Condition, ...] | None = None
     all: tuple[Condition, ...] | None = None
@@ -197,6 +199,7 @@ class CoverageType(Shape):
     not_covered: Both
     question: Both  # what a board should ask
     needed_when: Condition
+    hurts_when: Condition | None = None  # a gap here could break the organisation: told alone
     basis: Literal["per-occurrence", "per-claim", "per-building", "blanket", "aggregate"]
     answers: tuple[str, ...]  # ids of causes
     may_share_limit: bool = False
