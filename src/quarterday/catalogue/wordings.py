@@ -63,7 +63,8 @@ def bundle(place: str, language: str, overrides: Path | None = None) -> FluentBu
     BadReference lists wordings that cannot be read or stand twice, and a brokerage's wordings with
     an id that no shipped wording has.
     """
-    found = FluentBundle([f"{language}-CA"], {"CAPITAL": _capital}, use_isolating=False)
+    functions: dict[str, Any] = {"CAPITAL": _capital}  # the resolver takes plain text too
+    found = FluentBundle([f"{language}-CA"], functions, use_isolating=False)
     _add(found, place_folder(place) / "wordings" / language, over=False)
     if overrides is not None:
         _only_known(found, overrides / "wordings" / language)
