@@ -6,8 +6,9 @@ by it, the invented book and the exports write by it, and the published schema i
 
 from __future__ import annotations
 
+import re
 import types
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
@@ -30,22 +31,32 @@ from quarterday.core.file.records import (
 from quarterday.core.file.records.base import Amount
 from quarterday.core.file.records.terms import Coverage, Option, Premium, SharedLimit, StatedTotal
 
-CellKind = Literal["text", "amount", "number", "integer", "date", "yes-no", "choice", "list"]
+CellKind = Literal[
+    "text", "amount", "number", "integer", "ratio", "date", "month-day", "yes-no", "choice", "list"
+]
+Refers = Literal["", "coverage", "cause", "building", "contact", "province", "total"]
 Cell = str | Decimal | int | date | bool | None
 ACCOUNT = "account"
 TERMS_KEY = ("start", "stage")
 LIST_MARK = "; "
+EMPTY_LIST = "none"
 
 
 @dataclass(frozen=True, slots=True)
 class Column:
-    """A column: its heading, the field it fills, what its cells hold, and whether it must be."""
+    """A column: its heading, the field it fills, what its cells hold, and whether it must be.
+
+    ``refers`` says what the ids in its cells name (``total``: a coverage or a building, as the
+    row's ``of`` says); ``may_be_unknown`` whether the field can hold "not known".
+    """
 
     heading: str
     field: str
     kind: CellKind
     required: bool = False
     choices: tuple[str, ...] = ()
+    refers: Refers = ""
+    may_be_unknown: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +88,24 @@ def _bare(hint: Any) -> Any:  # noqa: ANN401 - a type hint has no narrower type
 
 
 _KINDS: dict[Any, CellKind] = {bool: "yes-no", date: "date", int: "integer", str: "text"}
+_KINDS_BY_FIELD: dict[str, CellKind] = {
+    "deductible_percent": "ratio",
+    "coinsurance": "ratio",
+    "automatic_increase": "ratio",
+    "margin": "ratio",
+    "fiscal_year_end": "month-day",
+}
+_REFERS: dict[str, Refers] = {
+    "coverage": "coverage",
+    "sublimit_of": "coverage",
+    "tops_up": "coverage",
+    "cause": "cause",
+    "excluded_causes": "cause",
+    "building": "building",
+    "location": "building",
+    "contact": "contact",
+    "province": "province",
+}
 
 
 def _kind(hint: Any) -> CellKind:  # noqa: ANN401 - a type hint has no narrower type
@@ -97,10 +126,18 @@ def _column(model: type[BaseModel], field: str, prefix: str = "") -> Column:
     return Column(
         heading=f"{prefix}{field}".replace("_", " "),
         field=f"{prefix}{field}",
-        kind=_kind(hint),
+        kind=_KINDS_BY_FIELD.get(field) or _kind(hint),
         required=model.model_fields[field].is_required() and not prefix,
         choices=get_args(inner) if get_origin(inner) is Literal else (),
+        refers="total" if (model, field) == (StatedTotal, "id") else _REFERS.get(field, ""),
+        may_be_unknown=bool(prefix) or _takes_none(hint),
     )
+
+
+def _takes_none(hint: Any) -> bool:  # noqa: ANN401 - a type hint has no narrower type
+    if get_origin(hint) is Annotated:
+        return _takes_none(get_args(hint)[0])
+    return type(None) in get_args(hint)
 
 
 def _columns(model: type[BaseModel], leave_out: tuple[str, ...] = ()) -> tuple[Column, ...]:
@@ -141,13 +178,27 @@ SHEETS: tuple[Sheet, ...] = (
 Row = dict[str, Cell]
 
 
+def joined(items: Iterable[str]) -> str:
+    """Return a list as one cell's text; a semicolon or backslash inside an item is escaped."""
+    return LIST_MARK.join(re.sub(r"([\\;])", r"\\\1", item) for item in items)
+
+
+def split(text: str) -> tuple[str, ...]:
+    """Return the items of a list written in one cell: at semicolons and line ends."""
+    parts = re.findall(r"(?:\\.|[^\\;\n]|\\$)+", text)
+    items = (re.sub(r"\\([\\;])", r"\1", part).strip() for part in parts)
+    return tuple(item for item in items if item)
+
+
 def _cells(part: BaseModel, columns: tuple[Column, ...], prefix: str = "") -> Row:
     values = {f"{prefix}{name}": getattr(part, name) for name in type(part).model_fields}
-    return {c.heading: _shown(values[c.field]) for c in columns if c.field in values}
+    return {c.heading: _shown(values[c.field], c) for c in columns if c.field in values}
 
 
-def _shown(value: Any) -> Cell:  # noqa: ANN401 - a record's field may hold any cell
-    return LIST_MARK.join(value) if isinstance(value, tuple) else value
+def _shown(value: Any, column: Column) -> Cell:  # noqa: ANN401 - a field may hold any cell
+    if not isinstance(value, tuple):
+        return value  # type: ignore[no-any-return]
+    return joined(value) or (EMPTY_LIST if column.may_be_unknown else "")
 
 
 def rows(account: str, record: Record) -> Iterator[tuple[Sheet, Row]]:
