@@ -174,7 +174,8 @@ class Condition(Shape):
     ``profile`` names a field of the operations profile, ``building`` one of any building,
     ``organisation`` one of the organisation; the tests ``equals``, ``at_least``, ``at_most`` and
     ``one_of`` apply to it, and with none of them it is true when the field is true, above zero or
-    not empty. Of a list, ``one_of`` is true when an item contains one of the words.
+    not empty. ``one_of`` asks for a text (or an item of a list) in which a word begins with one of
+    these; a list that is empty says none.
     """
 
     profile: str | None = None
