@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from quarterday.core.dates import Period
 from quarterday.core.figure import Parameter
@@ -12,6 +14,9 @@ from quarterday.core.file.fold import File, renewal_period
 from quarterday.core.file.records import Building, Terms
 from quarterday.core.reference import IndexRelease, Reference
 from quarterday.core.words import Words, words
+
+if TYPE_CHECKING:
+    from quarterday.core.values.building import BuildingPicture
 
 
 class NoRenewal(LookupError):
@@ -57,6 +62,14 @@ class Case:
     def terms(self) -> Terms | None:
         """The newest terms to judge: offered, else requested, else expiring."""
         return self.offered or self.requested or self.expiring
+
+    @cached_property
+    def pictures(self) -> Mapping[str, BuildingPicture]:
+        """What every insured building costs against what it is insured for, by its id."""
+        from quarterday.core.values.building import picture  # it needs this module
+
+        found = ((building.id, picture(self, building)) for building in self.file.buildings)
+        return {id: made for id, made in found if made is not None}
 
     def parameter(self, id: str) -> Parameter:
         """Return a parameter as in force on the review's day."""

@@ -1,0 +1,1 @@
+"""Values: indexing, insurance to value, coinsurance."""
