@@ -1,0 +1,1 @@
+"""Invented books: the forty organisations of the demo, and books of any size."""

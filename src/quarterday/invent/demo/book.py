@@ -1,0 +1,130 @@
+"""Read the demo book's files into accounts."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from datetime import date
+from functools import lru_cache
+from pathlib import Path
+from typing import Any
+
+from quarterday.catalogue.strict import read_yaml
+from quarterday.core.file.records import Record
+from quarterday.invent.account import Account
+from quarterday.invent.demo import parties, places, policy
+
+AS_OF = date(2026, 11, 25)
+LOSS_RUN_ON = date(2026, 10, 31)
+HERE = Path(__file__).resolve().parent
+Notation = Mapping[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Person:
+    """Somebody who works at the brokerage."""
+
+    name: str
+    licence: str | None
+    office: str
+    work: str
+    email: str
+    phone: str
+
+
+@dataclass(frozen=True, slots=True)
+class Brokerage:
+    """The invented brokerage that looks after the demo book."""
+
+    name: str
+    name_fr: str
+    address: str
+    town: str
+    province: str
+    postal_code: str
+    phone: str
+    email: str
+    offices: Mapping[str, str]
+    people: tuple[Person, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Tale:
+    """An account's story, and what was planted in it: findings, each with how it came about."""
+
+    id: str
+    name: str
+    story: str
+    plants: Mapping[str, str]
+    well_run: bool
+
+
+def _read(file: Path) -> Any:  # noqa: ANN401 - YAML holds anything
+    return read_yaml(file.read_text(encoding="utf-8"), file.name)
+
+
+@lru_cache(maxsize=1)
+def _accounts() -> Mapping[str, Notation]:
+    """Return what the files tell, by account id, in order."""
+    files = sorted((HERE / "accounts").glob("*.yaml"))
+    return {told["id"]: told for told in map(_read, files)}
+
+
+@lru_cache(maxsize=1)
+def _plans() -> Mapping[str, Notation]:
+    plans: Mapping[str, Notation] = _read(HERE / "plans.yaml")
+    return plans
+
+
+def brokerage() -> Brokerage:
+    """Return the brokerage of the demo book."""
+    told = dict(_read(HERE / "brokerage.yaml"))
+    people = tuple(Person(**person) for person in told.pop("people"))
+    return Brokerage(**told, people=people)
+
+
+def tales() -> tuple[Tale, ...]:
+    """Return every account's story and planted findings, in order of id."""
+    return tuple(
+        Tale(
+            id=id,
+            name=told["organisation"]["name"],
+            story=told["story"],
+            plants=told.get("plants", {}),
+            well_run=told.get("well_run", False),
+        )
+        for id, told in _accounts().items()
+    )
+
+
+def _plan(named: str) -> Notation:
+    """Return an insurer's plan, laid upon the plan it starts from when it names one."""
+    told = dict(_plans()[named])
+    base = told.pop("starts_from", None)
+    return policy.merged(_plan(base), told) if base else told
+
+
+def _terms(told: Notation, province: str) -> Iterator[Record]:
+    plan = {**_plan(told["plan"]), "number": told["number"]}
+    for name, version in policy.versions(told, plan):
+        yield policy.terms(name, version, told["renewal"], province)
+
+
+def _records(told: Notation) -> Iterator[Record]:
+    of = parties.organisation(told["organisation"], told["office"])
+    yield of
+    yield from parties.contacts(told["contacts"], told["mail"], of)
+    yield from parties.authorities(told.get("authorities", {}))
+    yield parties.operations(told["operations"])
+    yield from places.buildings(told["buildings"], of)
+    yield from places.valuations(told.get("valuations", []))
+    yield from _terms(told["policy"], of.province)
+    number, insurer = told["policy"]["number"], _plan(told["policy"]["plan"])["insurer"]
+    yield from places.claims(told.get("claims", []), number, insurer, LOSS_RUN_ON)
+    yield from places.interests(told.get("interests", {}))
+
+
+def demo_book() -> Iterator[Account]:
+    """Yield the forty accounts of the demo book, in order of id."""
+    for id, told in _accounts().items():
+        yield Account(id, tuple(_records(told)))
