@@ -1,0 +1,1 @@
+"""The premium: its table, its tax, why it moved, and how it is divided."""
