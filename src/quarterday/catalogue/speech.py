@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Protocol
 
 from quarterday.catalogue import formats
+from quarterday.catalogue.text import set_french
 from quarterday.catalogue.wordings import MissingWording, bundle
 from quarterday.core.figure import Fact, Figure, Node, Parameter, Source, Unit, Value
 from quarterday.core.file.entry import Origin, Place
@@ -175,11 +176,14 @@ class Speech:
         entries: Mapping[str, _HasName] = getattr(self.reference, _NAMED[term.catalogue])
         if term.id not in entries:
             raise MissingWording(f"There is no {term.catalogue} with the id {term.id!r}.")
-        return entries[term.id].name[self.language]
+        return self._of_both(entries[term.id].name)
+
+    def _of_both(self, text: Both) -> str:
+        return set_french(text.fr) if self.language == "fr" else text.en
 
     def _sentence(self, what: Words) -> str:
         if what.id in self._labels:
-            return self._labels[what.id][self.language]
+            return self._of_both(self._labels[what.id])
         if not self._bundle.has_message(what.id):
             raise MissingWording(f"There is no wording {what.id!r} in {self.language!r}.")
         pattern = self._bundle.get_message(what.id).value

@@ -7,6 +7,17 @@ from pathlib import Path
 from quarterday.catalogue.problems import BadReference
 
 
+_HARD = "\N{NO-BREAK SPACE}"
+_FRENCH = {" :": f"{_HARD}:", " »": f"{_HARD}»", "« ": f"«{_HARD}", " %": f"{_HARD}%"}
+
+
+def set_french(text: str) -> str:
+    """Return French text with the spaces that must not break a line (colon, guillemets, %)."""
+    for loose, hard in _FRENCH.items():
+        text = text.replace(loose, hard)
+    return text
+
+
 def short_name(file: Path) -> str:
     """Return a file's name with its folder's, as messages give it."""
     return f"{file.parent.name}/{file.name}"

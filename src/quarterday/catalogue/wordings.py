@@ -12,7 +12,7 @@ from fluent.syntax.ast import Junk, Message, Resource, Term
 
 from quarterday.catalogue.load import place_folder
 from quarterday.catalogue.problems import BadReference
-from quarterday.catalogue.text import read_text, short_name
+from quarterday.catalogue.text import read_text, set_french, short_name
 
 
 class MissingWording(LookupError):
@@ -33,7 +33,8 @@ def _junk(entry: Junk, file: Path) -> str:
 
 def _entries(folder: Path) -> Iterator[tuple[Path, Resource]]:
     for file in sorted(folder.glob("*.ftl")):
-        yield file, FluentResource(read_text(file))
+        text = read_text(file)
+        yield file, FluentResource(set_french(text) if folder.name == "fr" else text)
 
 
 def _add(bundle: FluentBundle, folder: Path, *, over: bool) -> None:
