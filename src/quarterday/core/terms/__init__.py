@@ -1,0 +1,1 @@
+"""Terms of insurance: what they say, and how two versions differ."""
