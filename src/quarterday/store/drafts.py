@@ -1,0 +1,61 @@
+"""What may become an entry: a record that is whole and canonical, and text that can be kept."""
+
+from __future__ import annotations
+
+import re
+
+from pydantic import ValidationError
+from pydantic_core import PydanticSerializationError
+
+from quarterday.core.file.entry import Draft, Origin
+from quarterday.core.file.records import BY_KIND
+from quarterday.core.words import words
+from quarterday.store.models import FILE, KEY
+from quarterday.store.refusals import BadDraft
+
+WITHDRAW = "withdraw"
+_LONGEST = {"file": FILE, "by": 300, "act": 80, "kind": 80, "key": KEY}
+# control characters, and halves of characters: PostgreSQL keeps no zero byte, UTF-8 no half
+_UNKEEPABLE = re.compile("[\x00-\x1f\x7f-\x9f\ud800-\udfff]")
+
+
+def clean(text: str, what: str) -> str:
+    """Return ``text``; BadDraft when it is empty, too long or holds what cannot be kept."""
+    empty = not text.strip() and what != "key"
+    if empty or len(text) > _LONGEST[what] or _UNKEEPABLE.search(text):
+        raise BadDraft(words("store-bad-text", what=what, text=ascii(text)[:80]))
+    return text
+
+
+def whole(draft: Draft) -> Draft:
+    """Return ``draft``; BadDraft unless its body is a record's, and its kind and key are that's.
+
+    A withdrawal has no body and the act ``withdraw``; nothing else has.
+    """
+    for what in ("act", "kind", "key"):
+        clean(getattr(draft, what), what)
+    _clean_origin(draft.origin)
+    if (draft.body is None) != (draft.act == WITHDRAW) or not _holds(draft):
+        raise BadDraft(words("store-bad-draft", kind=draft.kind, key=draft.key))
+    return draft
+
+
+def _clean_origin(origin: Origin) -> None:
+    try:
+        origin.model_dump_json()
+    except PydanticSerializationError:
+        raise BadDraft(
+            words("store-bad-text", what="origin", text=ascii(origin.name)[:80])
+        ) from None
+
+
+def _holds(draft: Draft) -> bool:
+    if draft.kind not in BY_KIND:
+        return False
+    if draft.body is None:
+        return True
+    try:
+        record = BY_KIND[draft.kind].read(draft.body)
+    except ValidationError:
+        return False
+    return (record.key, record.body()) == (draft.key, draft.body)

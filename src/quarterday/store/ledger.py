@@ -1,0 +1,173 @@
+"""The ledger: the one way in for entries, in one transaction with the index tables."""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime
+
+from quarterday.core.file import chain
+from quarterday.core.file.entry import Draft, Entry, Origin, canonical
+from quarterday.core.file.fold import fold
+from quarterday.core.file.records import Redaction
+from quarterday.core.words import words
+from quarterday.store import index, locks
+from quarterday.store.conflict import check
+from quarterday.store.drafts import clean, whole
+from quarterday.store.models import LedgerEntry
+from quarterday.store.reading import (
+    CHUNK,
+    COLUMNS,
+    Listed,
+    Step,
+    entries,
+    entries_of,
+    files,
+    history,
+    listed,
+    load,
+    many,
+)
+from quarterday.store.refusals import BadTime, NothingToRedact
+
+__all__ = [
+    "Batch", "Listed", "Step", "append", "append_many", "entries", "files", "history", "listed",
+    "load", "many", "redact",
+]  # fmt: skip
+_SALT_BYTES = 16
+_BATCH = 1000
+
+
+@dataclass(frozen=True, slots=True)
+class Batch:
+    """What is to be added to one file; ``expected_seq`` is the newest entry the writer has seen.
+
+    None for ``expected_seq`` adds without asking what others wrote meanwhile.
+    """
+
+    file: str
+    drafts: Sequence[Draft]
+    expected_seq: int | None = None
+
+    def __post_init__(self) -> None:
+        clean(self.file, "file")
+
+
+def append(
+    file: str,
+    drafts: Sequence[Draft],
+    *,
+    by: str,
+    expected_seq: int | None,
+    at: datetime | None = None,
+) -> tuple[Entry, ...]:
+    """Add ``drafts`` to a file, all or none, and return the entries they became.
+
+    Conflict when somebody changed one of the same records after ``expected_seq``; changes of other
+    records stand beside these. BadDraft when a draft is not whole and canonical; BadTime when
+    ``at`` (default: now) is before the file's newest entry.
+    """
+    batch = Batch(file, drafts, expected_seq)
+    with locks.file(file):
+        return tuple(_add([batch], by, at))
+
+
+def append_many(batches: Iterable[Batch], *, by: str, at: datetime | None = None) -> int:
+    """Add to many files in one transaction, all or nothing, and return the number of entries.
+
+    ``batches`` is read as it is written, so it can be a generator that shows progress. Refuses as
+    ``append`` does.
+    """
+    with locks.book():
+        return sum(len(_add(part, by, at)) for part in _parts(batches))
+
+
+def redact(file: str, seq: int, reason: str, *, by: str, at: datetime | None = None) -> Entry:
+    """Remove the body of entry ``seq`` on lawful request, and return the entry that says so.
+
+    The digest stays, so the chain still verifies. NothingToRedact when there is no such entry, when
+    its body is gone already, and when it has none to remove (a withdrawal, or a redaction itself).
+    """
+    with locks.file(file):
+        target = next((e for e in entries(file) if e.seq == seq), None)
+        if target is None or target.body is None or target.kind == Redaction.kind:
+            raise NothingToRedact(words("store-nothing-to-redact", file=file, seq=seq))
+        record = Redaction.model_validate({"seq": seq, "reason": reason})
+        origin = Origin(way="office", person=by)
+        draft = Draft("redact", record.kind, record.key, record.body(), origin)
+        (entry,) = _add([Batch(file, [draft])], by, at)
+        LedgerEntry.objects.filter(file=file, seq=seq).update(body=None, salt=None)
+        _index({file: entries_of([file])[file]})
+    return entry
+
+
+def _parts(batches: Iterable[Batch]) -> Iterator[list[Batch]]:
+    """Yield ``batches`` in groups written at a time; a file stands in a group once."""
+    part: dict[str, Batch] = {}
+    for batch in batches:
+        if batch.file in part or len(part) == CHUNK:
+            yield list(part.values())
+            part = {}
+        part[batch.file] = batch
+    yield list(part.values())
+
+
+def _add(part: Sequence[Batch], by: str, at: datetime | None) -> list[Entry]:
+    clean(by, "by")
+    kept = entries_of(batch.file for batch in part)
+    added: list[Entry] = []
+    for batch in part:
+        standing = kept[batch.file]
+        check(batch.file, standing, batch.drafts, batch.expected_seq)
+        new = list(_chained(batch, standing, by, at))
+        standing.extend(new)
+        added.extend(new)
+    LedgerEntry.objects.bulk_create(map(_row, added), _BATCH)
+    _index({file: entries for file, entries in kept.items() if entries})
+    return added
+
+
+def _chained(
+    batch: Batch, standing: Sequence[Entry], by: str, at: datetime | None
+) -> Iterator[Entry]:
+    head = chain.Head(standing[-1].seq, standing[-1].digest) if standing else chain.Head()
+    moment = _moment(batch.file, standing[-1].recorded_at if standing else None, at)
+    for draft in batch.drafts:
+        entry = chain.append(
+            head,
+            whole(draft),
+            file=batch.file,
+            by=by,
+            recorded_at=moment,
+            salt=secrets.token_hex(_SALT_BYTES),
+        )
+        head = chain.Head(entry.seq, entry.digest)
+        yield entry
+
+
+def _moment(file: str, last: datetime | None, at: datetime | None) -> datetime:
+    """Return when an entry is recorded: never before the one it follows.
+
+    A clock that lags behind another machine's is lifted to that; a stated moment is refused.
+    """
+    if at is not None and at.tzinfo is None:
+        raise ValueError("A moment needs its time zone.")
+    moment = (at or datetime.now(UTC)).astimezone(UTC)
+    if last is None or moment >= last:
+        return moment
+    if at is not None:
+        raise BadTime(words("store-bad-time", file=file, at=at.isoformat(), last=last.isoformat()))
+    return last
+
+
+def _row(entry: Entry) -> LedgerEntry:
+    values = {name: getattr(entry, name) for name in COLUMNS}
+    origin = entry.origin.model_dump(mode="json", exclude_defaults=True)
+    return LedgerEntry(**{**values, "origin": canonical(origin)})
+
+
+def _index(entries: dict[str, list[Entry]]) -> None:
+    index.replace(
+        (fold(file, of), chain.Head(of[-1].seq, of[-1].digest)) for file, of in entries.items()
+    )

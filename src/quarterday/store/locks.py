@@ -1,0 +1,52 @@
+"""Who may write when: one writer a file, one bulk load a book.
+
+SQLite lets one transaction write at a time anyway (transactions begin IMMEDIATE). PostgreSQL
+does not, and loses updates silently without these locks, which end with the transaction.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+from django.db import OperationalError, connection, transaction
+
+from quarterday.core.words import words
+from quarterday.store.refusals import Busy
+
+_BOOK = 0x51756172  # any number of our own; the locks of other programs have theirs
+
+
+def _lock(statement: str, *values: int | str) -> None:
+    if connection.vendor == "postgresql":
+        with connection.cursor() as cursor:
+            cursor.execute(f"SELECT {statement}", values)
+
+
+@contextmanager
+def _writing() -> Iterator[None]:
+    """Open a transaction; Busy when the database does not let it write in time."""
+    try:
+        with transaction.atomic():
+            yield
+    except OperationalError as error:
+        if "locked" not in str(error):
+            raise
+        raise Busy(words("store-busy")) from error
+
+
+@contextmanager
+def file(id: str) -> Iterator[None]:
+    """Open a transaction in which nobody else writes to the file ``id``."""
+    with _writing():
+        _lock("pg_advisory_xact_lock_shared(%s, 0)", _BOOK)
+        _lock("pg_advisory_xact_lock(%s, hashtext(%s))", _BOOK + 1, id)
+        yield
+
+
+@contextmanager
+def book() -> Iterator[None]:
+    """Open a transaction in which nobody else writes at all."""
+    with _writing():
+        _lock("pg_advisory_xact_lock(%s, 0)", _BOOK)
+        yield

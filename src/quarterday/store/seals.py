@@ -1,0 +1,199 @@
+"""Daily seals: a signature over the newest entry of every file that moved.
+
+A chain shows an edit, but not a tail that was cut off, nor a chain rebuilt from the start. A seal
+shows both, as long as its key and the list of seals lie outside the database: here in two files of
+the store's folder, ``seal.key`` and ``seals.txt``.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Literal
+
+from cryptography.exceptions import InvalidSignature
+from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey, Ed25519PublicKey
+from cryptography.hazmat.primitives.serialization import (
+    Encoding,
+    NoEncryption,
+    PrivateFormat,
+    load_pem_private_key,
+)
+from django.conf import settings
+from django.db.models import F, Max, Window
+
+from quarterday.core.file.chain import GENESIS, hashed
+from quarterday.core.file.entry import canonical
+from quarterday.store import locks
+from quarterday.store.models import LedgerEntry, Seal
+
+KEY_FILE, LIST_FILE = "seal.key", "seals.txt"
+SealFault = Literal["number", "previous", "digest", "signature", "key", "missing"]
+
+
+@dataclass(frozen=True, slots=True)
+class SealedHead:
+    """What a seal says of one file: its newest entry then, and that entry's digest."""
+
+    file: str
+    seq: int
+    digest: str
+
+
+def _home() -> Path:
+    home: Path = settings.QUARTERDAY_HOME
+    return home
+
+
+def ensure_key() -> Path:
+    """Make the signing key when there is none, readable by its owner alone; return its file."""
+    path = _home() / KEY_FILE
+    if not path.exists():
+        key = Ed25519PrivateKey.generate()
+        pem = key.private_bytes(Encoding.PEM, PrivateFormat.PKCS8, NoEncryption())
+        _write_once(path, pem)
+    return path
+
+
+def _write_once(path: Path, data: bytes) -> None:
+    """Write a file that its owner alone may read, whole or not at all; never over another."""
+    part = path.with_suffix(f".{os.getpid()}")
+    with os.fdopen(os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "wb") as out:
+        out.write(data)
+        out.flush()
+        os.fsync(out.fileno())
+    try:
+        os.link(part, path)
+    except FileExistsError:
+        pass  # somebody else made it first: theirs counts
+    finally:
+        part.unlink()
+
+
+def _key() -> Ed25519PrivateKey:
+    key = load_pem_private_key(ensure_key().read_bytes(), password=None)
+    assert isinstance(key, Ed25519PrivateKey)
+    return key
+
+
+def _public(key: Ed25519PrivateKey) -> str:
+    return key.public_key().public_bytes_raw().hex()
+
+
+def heads_of(seal: Seal) -> list[SealedHead]:
+    """Return the heads that a seal holds."""
+    return [SealedHead(*head) for head in json.loads(seal.heads)]
+
+
+def sealed_heads() -> dict[str, list[SealedHead]]:
+    """Return every head that was ever sealed, by file, oldest first."""
+    found: dict[str, list[SealedHead]] = {}
+    for seal in Seal.objects.order_by("number").iterator():
+        for head in heads_of(seal):
+            found.setdefault(head.file, []).append(head)
+    return found
+
+
+def _current() -> list[SealedHead]:
+    """Return the newest entry of every file, in order of file."""
+    newest = Window(Max("seq"), partition_by=F("file"))
+    rows = LedgerEntry.objects.annotate(newest=newest).filter(seq=F("newest"))
+    return [SealedHead(*row) for row in sorted(rows.values_list("file", "seq", "digest"))]
+
+
+def _content(seal: Seal) -> str:
+    return hashed(
+        canonical(
+            {
+                "number": seal.number,
+                "sealed_at": seal.sealed_at.astimezone(UTC).isoformat(timespec="microseconds"),
+                "heads": seal.heads,
+                "previous": seal.previous,
+                "public_key": seal.public_key,
+            }
+        )
+    )
+
+
+def seal(at: datetime | None = None) -> Seal | None:
+    """Seal the files that moved since the last seal; return the seal, or None when none did."""
+    with locks.book():
+        last = Seal.objects.order_by("number").last()
+        standing = {file: heads[-1] for file, heads in sealed_heads().items()}
+        moved = [head for head in _current() if standing.get(head.file) != head]
+        made = _make(last, moved, at or datetime.now(UTC)) if moved else None
+    list_seals()
+    return made
+
+
+def _make(last: Seal | None, moved: list[SealedHead], at: datetime) -> Seal:
+    key = _key()
+    made = Seal(
+        number=last.number + 1 if last else 1,
+        sealed_at=at,
+        heads=canonical([[head.file, head.seq, head.digest] for head in moved]),
+        previous=last.digest if last else GENESIS,
+        public_key=_public(key),
+    )
+    made.digest = _content(made)
+    made.signature = key.sign(bytes.fromhex(made.digest)).hex()
+    made.save(force_insert=True)
+    return made
+
+
+def _listed() -> dict[int, str]:
+    """Return the seals that the list outside the database names: number and digest."""
+    path = _home() / LIST_FILE
+    lines = path.read_text(encoding="utf-8").splitlines() if path.exists() else []
+    found = (line.split() for line in lines)
+    return {int(parts[0]): parts[2] for parts in found if len(parts) == 3}  # noqa: PLR2004 - number, moment, digest
+
+
+def list_seals() -> None:
+    """Add the seals that it lacks to the list outside the database."""
+    newest = max(_listed(), default=0)
+    found = Seal.objects.filter(number__gt=newest).order_by("number")
+    lines = [f"{one.number} {one.sealed_at.isoformat()} {one.digest}\n" for one in found]
+    if lines:
+        with (_home() / LIST_FILE).open("a", encoding="utf-8") as out:
+            out.writelines(lines)
+            out.flush()
+            os.fsync(out.fileno())
+
+
+def faults() -> Iterator[tuple[int, SealFault]]:
+    """Yield every fault of the seals themselves: the number of the seal, and in what respect."""
+    path = _home() / KEY_FILE
+    trusted = _public(_key()) if path.exists() else None
+    expected, previous, found = 1, GENESIS, {}
+    for one in Seal.objects.order_by("number").iterator():
+        yield from ((one.number, kind) for kind in _faults_of(one, expected, previous, trusted))
+        expected, previous, found[one.number] = one.number + 1, one.digest, one.digest
+    listed = _listed()
+    yield from ((number, "missing") for number in listed if found.get(number) != listed[number])
+
+
+def _faults_of(one: Seal, number: int, previous: str, trusted: str | None) -> Iterator[SealFault]:
+    if one.number != number:
+        yield "number"
+    if one.previous != previous:
+        yield "previous"
+    if one.digest != _content(one):
+        yield "digest"
+    if not _signed(one):
+        yield "signature"
+    if trusted is not None and one.public_key != trusted:
+        yield "key"
+
+
+def _signed(one: Seal) -> bool:
+    try:
+        key = Ed25519PublicKey.from_public_bytes(bytes.fromhex(one.public_key))
+        key.verify(bytes.fromhex(one.signature), bytes.fromhex(one.digest))
+    except (InvalidSignature, ValueError):
+        return False
+    return True

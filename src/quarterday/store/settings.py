@@ -1,0 +1,16 @@
+"""Django's settings, from the environment; there is no secret in them."""
+
+from __future__ import annotations
+
+import os
+
+from quarterday.store.place import chosen
+
+_place = chosen(None, os.environ)
+QUARTERDAY_HOME = _place.home
+DATABASES = {"default": _place.database()}
+INSTALLED_APPS = ["quarterday.store"]
+DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
+USE_TZ = True
+TIME_ZONE = "UTC"
+USE_I18N = False  # the project speaks through its own wordings
