@@ -1,0 +1,1 @@
+"""Claims: windows, totals by year and cause, the share of water."""

@@ -1,0 +1,181 @@
+"""The claims record: whole years back from the renewal, by date of loss, by year and by cause.
+
+A claim stands in the file as the insurer's loss run showed it. Its incurred amount is paid plus
+outstanding less recovered; net of the deductible that amount less the deductible, never below zero.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+
+from quarterday.core.dates import Period, add_years
+from quarterday.core.figure import Figure, Unit
+from quarterday.core.file.fold import File
+from quarterday.core.file.records import Claim
+from quarterday.core.money import Money, total
+from quarterday.core.review.case import Case
+from quarterday.core.words import Rate, Term, Words, words
+
+
+@dataclass(frozen=True, slots=True)
+class Sums:
+    """Claims counted together: how many, what they cost, and what is left after deductibles."""
+
+    claims: tuple[Claim, ...]
+    incurred: Money
+    net: Money
+
+    @property
+    def count(self) -> int:
+        """The number of claims, those that came to nothing included."""
+        return len(self.claims)
+
+
+@dataclass(frozen=True, slots=True)
+class ClaimsYear:
+    """One year of the record, counted from one renewal to the next."""
+
+    period: Period
+    sums: Sums
+
+
+@dataclass(frozen=True, slots=True)
+class ClaimsRecord:
+    """Claims whose date of loss lies in ``period``: newest year first, costliest cause first.
+
+    ``water_share`` is the share of the number of claims that water caused, ``water_cost_share``
+    that of their incurred amount; both None where there is nothing to share.
+    """
+
+    period: Period
+    sums: Sums
+    years: tuple[ClaimsYear, ...]
+    causes: tuple[tuple[str, Sums], ...]
+    water: Sums
+    incurred: Figure
+    net: Figure
+    water_share: Figure | None
+    water_cost_share: Figure | None
+
+
+def window(case: Case, years: int) -> Period:
+    """Return the ``years`` whole years before the renewal, the renewal day not included."""
+    if years < 1:
+        raise ValueError(f"A claims record needs at least one year, not {years}.")
+    return Period(add_years(case.renewal, -years), case.renewal)
+
+
+def claims_in(case: Case, period: Period) -> tuple[Claim, ...]:
+    """Return the claims whose date of loss lies in ``period``, oldest first."""
+    found = (claim for claim in case.file.claims if claim.date_of_loss in period)
+    return tuple(sorted(found, key=lambda claim: (claim.date_of_loss, claim.number)))
+
+
+def currency_of(case: Case) -> str:
+    """Return the currency of the account's terms, else Canadian dollars."""
+    return case.terms.currency if case.terms else "CAD"
+
+
+def net_of_deductible(claim: Claim) -> Decimal:
+    """Return what is left of a claim's incurred amount after its deductible, never below zero."""
+    return max(claim.incurred - (claim.deductible or Decimal(0)), Decimal(0))
+
+
+def summed(claims: Iterable[Claim], currency: str) -> Sums:
+    """Return claims with their totals."""
+    kept = tuple(claims)
+    return Sums(
+        kept,
+        total((Money(claim.incurred, currency) for claim in kept), currency),
+        total((Money(net_of_deductible(claim), currency) for claim in kept), currency),
+    )
+
+
+def record(case: Case, years: int) -> ClaimsRecord:
+    """Return the claims record of the last ``years`` whole years before the renewal."""
+    period, currency = window(case, years), currency_of(case)
+    claims = claims_in(case, period)
+    sums = summed(claims, currency)
+    water = summed((c for c in claims if c.cause in case.reference.water_causes), currency)
+    figure = _Figures(case.file, period, sums, currency)
+    return ClaimsRecord(
+        period=period,
+        sums=sums,
+        years=tuple(_year(case, claims, back, currency) for back in range(1, years + 1)),
+        causes=_by_cause(claims, currency),
+        water=water,
+        incurred=figure.of("claims-incurred", sums.incurred, incurred_figure),
+        net=figure.of("claims-net", sums.net, net_figure),
+        water_share=figure.share("water-share", water.count, sums.count),
+        water_cost_share=figure.share(
+            "water-cost-share", water.incurred.amount, sums.incurred.amount
+        ),
+    )
+
+
+def _year(case: Case, claims: Iterable[Claim], back: int, currency: str) -> ClaimsYear:
+    period = Period(add_years(case.renewal, -back), add_years(case.renewal, 1 - back))
+    return ClaimsYear(period, summed((c for c in claims if c.date_of_loss in period), currency))
+
+
+def _by_cause(claims: tuple[Claim, ...], currency: str) -> tuple[tuple[str, Sums], ...]:
+    causes = {claim.cause for claim in claims}
+    sums = {cause: summed((c for c in claims if c.cause == cause), currency) for cause in causes}
+    return tuple(sorted(sums.items(), key=lambda item: (-item[1].incurred.amount, item[0])))
+
+
+@dataclass(frozen=True, slots=True)
+class _Figures:
+    """Makes the figures of one record."""
+
+    file: File
+    period: Period
+    sums: Sums
+    currency: str
+
+    def of(self, id: str, amount: Money, of_one: Callable[[File, Claim, str], Figure]) -> Figure:
+        inputs = tuple(of_one(self.file, claim, self.currency) for claim in self.sums.claims)
+        return self._made(id, amount, words(f"{id}-how", n=self.sums.count), inputs)
+
+    def share(self, id: str, part: Decimal | int, whole: Decimal | int) -> Figure | None:
+        if whole <= 0:
+            return None
+        inputs = tuple(incurred_figure(self.file, c, self.currency) for c in self.sums.claims)
+        how = words(f"claims-{id}-how", n=self.sums.count)
+        return self._made(f"claims-{id}", Rate(Decimal(part) / Decimal(whole)), how, inputs)
+
+    def _made(self, id: str, value: Money | Rate, how: Words, inputs: tuple[Figure, ...]) -> Figure:
+        label = words(f"{id}-label", start=self.period.start, end=self.period.end)
+        unit: Unit = "money" if isinstance(value, Money) else "rate"
+        return Figure(f"{id}/{self.period.start}", value, unit, label, how, inputs)
+
+
+def incurred_figure(file: File, claim: Claim, currency: str) -> Figure:
+    """Return what one claim cost: paid plus outstanding less recovered."""
+    amounts = ("paid", "outstanding", "recovered")
+    return Figure(
+        id=f"claim-incurred@{claim.number}",
+        value=Money(claim.incurred, currency),
+        unit="money",
+        label=words("claims-claim-label", cause=Term("cause", claim.cause), day=claim.date_of_loss),
+        how=words("claims-claim-how"),
+        inputs=tuple(file.fact(claim, name, "money", currency) for name in amounts),
+    )
+
+
+def net_figure(file: File, claim: Claim, currency: str) -> Figure:
+    """Return what is left of one claim after its deductible."""
+    known = claim.deductible is not None
+    deductible = (file.fact(claim, "deductible", "money", currency),) if known else ()
+    return Figure(
+        id=f"claim-net@{claim.number}",
+        value=Money(net_of_deductible(claim), currency),
+        unit="money",
+        label=words(
+            "claims-claim-net-label", cause=Term("cause", claim.cause), day=claim.date_of_loss
+        ),
+        how=words(f"claims-claim-net-how{'' if known else '-unknown'}"),
+        inputs=(incurred_figure(file, claim, currency), *deductible),
+    )
