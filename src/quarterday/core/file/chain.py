@@ -85,7 +85,7 @@ def faults(entries: Iterable[Entry]) -> Iterator[ChainFault]:
     A body may be missing only where a later entry of kind ``redaction`` names it.
     """
     chain = tuple(entries)
-    redacted = {int(entry.key) for entry in chain if entry.kind == "redaction"}
+    redacted = {entry.key for entry in chain if entry.kind == "redaction"}
     head = Head()
     for entry in chain:
         kinds = _faults_of(entry, head, redacted)
@@ -93,14 +93,21 @@ def faults(entries: Iterable[Entry]) -> Iterator[ChainFault]:
         head = Head(entry.seq, entry.digest)
 
 
-def _faults_of(entry: Entry, head: Head, redacted: set[int]) -> Iterator[FaultKind]:
+def _faults_of(entry: Entry, head: Head, redacted: set[str]) -> Iterator[FaultKind]:
     if entry.seq != head.seq + 1:
         yield "sequence"
     if entry.previous != head.digest:
         yield "previous"
-    if entry.is_redacted and entry.seq not in redacted:
+    if entry.is_redacted and str(entry.seq) not in redacted:
         yield "redaction"
-    if entry.salt is not None and entry.body_digest != body_digest(entry.body, entry.salt):
+    if not _body_fits(entry):
         yield "body"
     if entry.digest != _link(entry):
         yield "envelope"
+
+
+def _body_fits(entry: Entry) -> bool:
+    """Tell whether the body is the one that was sealed; without a salt there may be none."""
+    if entry.salt is None:
+        return entry.body is None
+    return entry.body_digest == body_digest(entry.body, entry.salt)

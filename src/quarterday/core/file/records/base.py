@@ -13,6 +13,7 @@ from quarterday.core.dates import Period
 from quarterday.core.file.entry import canonical
 
 LARGEST = Decimal(10) ** 12
+SMALLEST = -30  # the power of ten below which a number can only be a mistake
 EARLIEST, LATEST = date(1900, 1, 1), date(2200, 1, 1)
 
 
@@ -45,6 +46,8 @@ def _cents(value: Decimal) -> Decimal:
 def _plain(value: Decimal) -> Decimal:
     if abs(value) >= LARGEST:
         raise ValueError("is a trillion or more; check the number")
+    if value and value.adjusted() < SMALLEST:
+        raise ValueError("has more zeros after the point than any real number; check it")
     return Decimal(0) if not value else value.normalize() + Decimal(0)
 
 

@@ -1,0 +1,20 @@
+#!/bin/sh
+# What must hold before anything is kept: style, layers, types, and every test on both databases.
+set -eu
+cd "$(dirname "$0")/.."
+BIN=${BIN:-.venv/bin}
+unset QUARTERDAY_DATABASE QUARTERDAY_HOME DJANGO_SETTINGS_MODULE
+
+step() { printf '\n%s\n' "--- $1"; }
+
+step "style"
+"$BIN/ruff" check .
+"$BIN/ruff" format --check .
+step "layers"
+"$BIN/lint-imports"
+step "types"
+"$BIN/mypy"
+step "tests, on SQLite"
+"$BIN/pytest"
+step "tests that use the store, on PostgreSQL"
+sh tests/postgres.sh "$BIN/pytest" -m store
