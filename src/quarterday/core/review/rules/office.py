@@ -1,7 +1,0 @@
-"""Rules of the family ``office``."""
-
-from __future__ import annotations
-
-from quarterday.core.review.finding import Rule
-
-RULES: tuple[Rule, ...] = ()
