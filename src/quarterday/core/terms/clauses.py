@@ -175,7 +175,7 @@ CLAUSES: tuple[Clause, ...] = (
     ),
     Clause("agreed-value", _agreed_value_gap, _agreed_until, Scale("worse", UNLIMITED)),
     Clause("automatic-increase", _field("automatic_increase"), _rate, Scale("better", NONE)),
-    Clause("basis", _field("basis"), _named("valuation-basis"), _VALUATION),
+    Clause("basis", _field("basis"), _named("settlement-basis"), _VALUATION),
     Clause("blanket", _field("blanket"), _plain, Ranks({None: 0}, other=1)),
     Clause("margin", _margin, _rate, Scale("better", UNLIMITED)),
     Clause("shared-limit", _in_shared_limit, _yes_no, _YES_IS_BETTER),

@@ -43,12 +43,13 @@ class Difference:
         """The difference as a clause that begins in lower case and ends without a stop."""
         shown = {"before": self.before, "after": self.after}
         known = {name: value for name, value in shown.items() if value is not None}
-        return words(f"difference-{self.kind}", case=self._case, direction=self.direction, **known)
+        way = self.direction.replace(" ", "-")
+        return words(f"difference-{self.kind}", case=self._case, direction=way, **known)
 
     @property
     def _case(self) -> str:
         if self.before is None:
-            return "new"
+            return "bare" if self.after is None else "new"
         return "gone" if self.after is None else "changed"
 
     def sentence(self, place: str | Words) -> Words:
