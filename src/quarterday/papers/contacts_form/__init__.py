@@ -1,0 +1,1 @@
+"""The contacts form: who speaks for the organisation and who may decide."""

@@ -1,0 +1,1 @@
+"""Copies for lenders and lessors: one page of evidence for each."""

@@ -1,0 +1,1 @@
+"""The coverage summary: a checklist by family of what is covered, what is not, what is needed."""

@@ -1,0 +1,1 @@
+"""The appendix of figures: where each one comes from."""

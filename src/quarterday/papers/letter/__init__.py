@@ -1,0 +1,1 @@
+"""The letter: what to decide, the premium at a glance, what is enclosed and why."""

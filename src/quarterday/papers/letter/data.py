@@ -1,0 +1,208 @@
+"""What the letter says."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from datetime import date
+
+from quarterday.core.file.records import Contact, Organisation
+from quarterday.core.money import Money
+from quarterday.core.premium.table import table
+from quarterday.core.review.finding import Finding
+from quarterday.core.words import Term, Words, words
+from quarterday.papers.setting import Data, Setting
+
+ID = "letter"
+Enclosed = Sequence[tuple[str, Words]]
+
+
+def reason(setting: Setting) -> Words:
+    """Return why the letter goes in: it always does."""
+    return words("letter-reason", count=len(setting.review.agenda))
+
+
+def data(setting: Setting, enclosed: Enclosed) -> Data:
+    """Return the letter of a package that holds ``enclosed``, the letter first."""
+    return {
+        "opening": setting.opening(ID, _title(setting), _lead(setting)),
+        "sender": [line for line in _sender(setting) if line],
+        "to": [line for line in _to(setting) if line],
+        "date": setting.spoken(setting.built_on),
+        "status": None if setting.signed else setting.say("letter-unsigned"),
+        "greeting": _greeting(setting),
+        "glance_items": list(_glance(setting)),
+        "decisions": _decisions(setting),
+        "lists": list(_lists(setting)),
+        "enclosed": _enclosed(setting, enclosed),
+        "cautions": list(_cautions(setting)),
+        "closing": list(_closing(setting)),
+    }
+
+
+def _title(setting: Setting) -> str:
+    count, renewal = len(setting.review.agenda), setting.review.renewal
+    return setting.say("letter-title", count=count, renewal=renewal)
+
+
+def _lead(setting: Setting) -> str:
+    offered = "letter-lead" if setting.case.offered else "letter-lead-no-offer"
+    return setting.say(offered, as_of=setting.review.as_of, renewal=setting.review.renewal)
+
+
+def _sender(setting: Setting) -> Iterator[str]:
+    brokerage, language = setting.brokerage, setting.language
+    yield brokerage.named(language)
+    yield f"{brokerage.address}, {brokerage.town} ({brokerage.province}) {brokerage.postal_code}"
+    yield f"{brokerage.phone} · {brokerage.email}"
+    yield brokerage.licence_line(language)
+
+
+def address(organisation: Organisation) -> Iterator[str]:
+    """Yield the lines of an organisation's name and address."""
+    yield organisation.name
+    yield organisation.address or ""
+    town = f"{organisation.town} ({organisation.province})" if organisation.town else ""
+    yield " ".join(filter(None, (town, organisation.postal_code)))
+
+
+def _addressee(setting: Setting) -> Contact | None:
+    return next(iter(setting.contacts()), None)
+
+
+def _to(setting: Setting) -> Iterator[str]:
+    contact = _addressee(setting)
+    if contact:
+        role = setting.spoken(Term("role", contact.role))
+        yield setting.say("letter-to", name=contact.name, role=role)
+    yield from address(setting.file.organisation)
+
+
+def _greeting(setting: Setting) -> str:
+    contact = _addressee(setting)
+    return setting.say("letter-dear", name=contact.name) if contact else setting.say("letter-all")
+
+
+def _glance(setting: Setting) -> Iterator[Data]:
+    yield _premium(setting)
+    count, renewal = len(setting.review.agenda), setting.review.renewal
+    by = min(filter(None, (f.by for f in setting.review.agenda)), default=renewal)
+    yield {
+        "label": setting.say("letter-glance-decisions"),
+        "figure": str(count),
+        "note": setting.say("letter-glance-by", by=by) if count else None,
+    }
+    yield {
+        "label": setting.say("letter-glance-renewal"),
+        "figure": setting.spoken(renewal),
+        "note": setting.say("letter-glance-as-of", as_of=setting.review.as_of),
+    }
+
+
+def _premium(setting: Setting) -> Data:
+    label = setting.say("letter-glance-premium")
+    now = premium_of(setting, "offered")
+    if now is None:
+        return {"label": label, "figure": setting.say("letter-not-offered"), "note": None}
+    return {"label": label, "figure": setting.money(now), "note": _moved(setting, now)}
+
+
+def premium_of(setting: Setting, stage: str) -> Money | None:
+    """Return the total of the offered or the expiring terms; None where no premium is known."""
+    terms = setting.case.offered if stage == "offered" else setting.case.expiring
+    if terms is None or not terms.premiums:
+        return None
+    return table(terms, setting.file.organisation.province, setting.reference).total
+
+
+def _moved(setting: Setting, now: Money) -> str | None:
+    before = premium_of(setting, "expiring")
+    if before is None or before.currency != now.currency:
+        return None
+    change = now - before
+    way = "same" if not change else "up" if change.amount > 0 else "down"
+    return setting.say(f"letter-moved-{way}", change=abs(change))
+
+
+def _decisions(setting: Setting) -> Data | None:
+    agenda = setting.review.agenda
+    if not agenda:
+        return None
+    items = [
+        {
+            "number": number,
+            "title": setting.spoken(finding.title),
+            "means": setting.spoken(finding.means),
+            "todo": setting.spoken(finding.todo),
+            "facts": list(_facts(setting, finding)),
+        }
+        for number, finding in enumerate(agenda, start=1)
+    ]
+    return {"heading": setting.say("letter-decide"), "items": items}
+
+
+def _facts(setting: Setting, finding: Finding) -> Iterator[tuple[str, str]]:
+    priority = finding.priority
+    yield setting.say("letter-price"), _price(setting, priority.cost)
+    if priority.at_risk:
+        yield setting.say("letter-at-stake"), setting.dollars(priority.at_risk)
+    yield setting.say("letter-by"), setting.spoken(deadline(setting, finding))
+
+
+def deadline(setting: Setting, finding: Finding) -> date:
+    """Return by when a finding must be settled: its own day, else the renewal."""
+    return finding.by or finding.priority.by or setting.review.renewal
+
+
+def _price(setting: Setting, cost: Money | None) -> str:
+    if cost is None:
+        return setting.say("paper-ask-us")
+    return setting.money(cost) if cost else setting.say("letter-free")
+
+
+def _lists(setting: Setting) -> Iterator[Data]:
+    agenda = {finding.id for finding in setting.review.agenda}
+    rest = [f for f in setting.told if f.id not in agenda]
+    back = [f for f in rest if f.kind in ("send back", "fix")]
+    if back:
+        items = [_item(setting, f, with_todo=True) for f in back]
+        yield {"heading": setting.say("letter-send-back"), "items": items}
+    other = [f for f in rest if f not in back]
+    if other:
+        items = [_item(setting, f, with_todo=False) for f in other]
+        yield {"heading": setting.say("letter-know"), "items": items}
+
+
+def _item(setting: Setting, finding: Finding, *, with_todo: bool) -> Data:
+    todo = setting.spoken(finding.todo) if with_todo else ""
+    return {"title": setting.spoken(finding.title), "todo": todo}
+
+
+def _enclosed(setting: Setting, enclosed: Enclosed) -> Data:
+    rows = [
+        {"id": id, "name": setting.spoken(Term("paper", id)), "reason": setting.spoken(why)}
+        for id, why in enclosed
+        if id != ID
+    ]
+    header = ("letter-paper", "letter-why", "letter-page")
+    return {
+        "heading": setting.say("letter-enclosed"),
+        "lead": setting.say("letter-enclosed-lead", count=len(rows)),
+        "header": [setting.say(id) for id in header],
+        "rows": rows,
+    }
+
+
+def _cautions(setting: Setting) -> Iterator[str]:
+    yield setting.say("caution-wording-governs")
+    if setting.file.operations.works_with_vulnerable:
+        yield setting.say("caution-at-risk")
+
+
+def _closing(setting: Setting) -> Iterator[str]:
+    if setting.signed is None:
+        yield setting.say("letter-not-signed")
+        return
+    signed = setting.signed
+    yield signed.reviewer
+    yield setting.say("letter-licence", licence=signed.licence)
+    yield setting.say("letter-reviewed", as_of=signed.as_of)

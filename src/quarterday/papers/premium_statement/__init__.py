@@ -1,0 +1,1 @@
+"""The premium statement: coverage × location, fees, tax and total."""

@@ -1,0 +1,277 @@
+## Every page
+
+package-title = Insurance renewal { $renewal }: { $organisation }
+package-draft = Draft, not for delivery: no licensed broker has signed this review yet.
+package-foot = { $organisation } · file { $file } · term { $start } to { $end }
+package-built = { CAPITAL($language) } · built { $built_on } · version { $version }
+package-page = Page
+package-of = of
+paper-kicker = { CAPITAL($paper) } · { $organisation }
+paper-coverage-at = { $coverage }, { $place }
+paper-ask-us = ask us
+chart-alternative = { $title }. { $rows }.
+chart-starts = The scale starts at { $from }, not at zero.
+
+## Letter
+
+letter-reason = What to decide, and what comes with this letter.
+letter-title = { $count ->
+    [0] Your insurance renews on { $renewal }, and there is nothing to decide
+    [one] One decision before your insurance renews on { $renewal }
+   *[other] { $count } decisions before your insurance renews on { $renewal }
+}
+letter-lead = We compared the insurer's offer with this year's policy and with what we know of you on { $as_of }. Below is what your leaders need to decide, what it costs, and by when.
+letter-lead-no-offer = The insurer has not made its offer yet. We looked at this year's policy and at what we know of you on { $as_of }. Below is what your leaders can decide now.
+letter-unsigned = This is a draft. No licensed broker has signed the review, so it must not be delivered.
+letter-to = { $name }, { $role }
+letter-dear = Dear { $name },
+letter-all = To the leaders of the organisation,
+letter-glance-premium = Premium for the year, with tax
+letter-not-offered = not offered yet
+letter-moved-up = { $change } more than this year
+letter-moved-down = { $change } less than this year
+letter-moved-same = the same as this year
+letter-glance-decisions = To decide
+letter-glance-by = the first by { $by }
+letter-glance-renewal = Your insurance renews
+letter-glance-as-of = figures as of { $as_of }
+letter-decide = What to decide
+letter-price = Price
+letter-free = no charge
+letter-at-stake = At stake
+letter-by = By
+letter-send-back = To send back or put right
+letter-know = Good to know
+letter-enclosed = What is enclosed, and why
+letter-enclosed-lead = { $count ->
+    [one] One paper comes with this letter. Only what applies to you goes in.
+   *[other] { $count } papers come with this letter. Only what applies to you goes in.
+}
+letter-paper = Paper
+letter-why = Why you get it
+letter-page = Page
+letter-not-signed = Not signed yet
+letter-licence = Licensed broker, { $licence }
+letter-reviewed = I reviewed this file as of { $as_of }.
+
+## What changed
+
+what-changed-reason = The insurer's offer differs from this year's policy, or costs a different amount.
+what-changed-title = What the offer changes
+what-changed-title-up = Your premium would go up by { $change }
+what-changed-title-down = Your premium would go down by { $change }
+what-changed-title-same = Your premium would stay the same
+what-changed-lead = We set this year's policy, which ends on { $before }, beside the offer of { $insurer }. Every difference we found is below.
+what-changed-coverage = Coverage
+what-changed-change = What changes
+what-changed-borne = You could pay
+what-changed-sentence = { CAPITAL($change) }
+what-changed-whole = The whole policy
+what-changed-dropped = { $count ->
+    [one] One coverage is gone
+   *[other] { $count } coverages are gone
+}
+what-changed-dropped-lead = The offer no longer pays for these. Ask for them back if you need them.
+what-changed-worse = { $count ->
+    [one] One term gets worse
+   *[other] { $count } terms get worse
+}
+what-changed-worse-lead = The last column shows how much more or less you could pay yourself in one loss.
+what-changed-added = { $count ->
+    [one] One coverage is new
+   *[other] { $count } coverages are new
+}
+what-changed-added-lead = The offer pays for these for the first time.
+what-changed-better = { $count ->
+    [one] One term gets better
+   *[other] { $count } terms get better
+}
+what-changed-better-lead = The last column shows how much more or less you could pay yourself in one loss.
+what-changed-other = Different, but neither better nor worse by itself
+what-changed-other-lead = Read these with care. Whether they help or hurt depends on the loss.
+what-changed-none = The terms stay as they are
+what-changed-none-lead = We found no difference between this year's policy and the offer.
+what-changed-premium = Why the premium moved
+what-changed-chart = From this year's premium to the offer, in dollars with tax
+what-changed-before = This year
+what-changed-after = Offered
+what-changed-exposure = Sums insured
+what-changed-rate = Rates
+what-changed-added-step = Coverage added
+what-changed-dropped-step = Coverage gone
+what-changed-adjustment = Discounts, surcharges
+what-changed-fee = Fees
+what-changed-tax-base = Tax on the change
+what-changed-tax-rate = New tax rate
+what-changed-cause-exposure = more or less is insured
+what-changed-cause-rate = the insurer changed its rates
+what-changed-cause-added = coverage was added
+what-changed-cause-dropped = coverage was taken out
+what-changed-cause-adjustment = discounts and surcharges changed
+what-changed-cause-fee = fees changed
+what-changed-cause-tax-base = tax follows the premium
+what-changed-cause-tax-rate = the tax rate changed
+what-changed-largest-up = The largest part is { $amount } more, because { $cause }.
+what-changed-largest-down = The largest part is { $amount } less, because { $cause }.
+what-changed-largest-none = No part of the premium moved.
+what-changed-part = Part of the premium
+what-changed-note = A rate is the price of each dollar insured. Where both the rate and the sum insured moved, each gets its fair share of the change. The parts add up to the cent.
+
+## Premium statement
+
+premium-statement-reason = What each coverage costs at each location, for your books.
+premium-statement-title = You would pay { $total } for the year
+premium-statement-title-issued = You pay { $total } for the year
+premium-statement-lead = This is the price of your insurance from { $start } to { $end }. It shows what each coverage costs at each location.
+premium-statement-before-tax = Premium and fees
+premium-statement-tax = Tax
+premium-statement-total = Total for the year
+premium-statement-part = Locations, part { $n } of { $count }
+premium-statement-coverage = Coverage (dollars)
+premium-statement-all = All
+premium-statement-subtotal = Premium before fees and tax
+premium-statement-sum = From the premium to the total
+premium-statement-what = What
+premium-statement-dollars = Dollars
+premium-statement-premium = Premium of all coverages
+premium-statement-fees = Fees
+premium-statement-tax-at = Tax, { $rate } of { $base }
+premium-statement-no-tax = Tax on premiums (none in your province)
+premium-statement-stage-offered = These are the terms that { $insurer } offers. They are not in force yet.
+premium-statement-stage-requested = These are the terms we asked { $insurer } for. Nothing is offered yet.
+premium-statement-stage-issued = These are the terms of your policy with { $insurer }. Nothing is offered for next year yet.
+premium-statement-tax-unknown = We do not know the tax rate for this day. The total is without tax.
+premium-statement-surcharge = The premium for { $coverage } includes a surcharge of { $amount }: { $reason }.
+premium-statement-discount = The premium for { $coverage } includes a discount of { $amount }: { $reason }.
+premium-statement-flat = The premium for { $coverage } includes a flat charge of { $amount }: { $reason }.
+
+## Coverage summary
+
+coverage-summary-reason = { $count ->
+    [0] What you are covered for. We found no gap in what you need.
+    [one] What you are covered for, and one coverage you need and do not have.
+   *[other] What you are covered for, and { $count } coverages you need and do not have.
+}
+coverage-summary-title = { $count ->
+    [0] You have every coverage that your file says you need
+    [one] You lack one coverage that you need
+   *[other] You lack { $count } coverages that you need
+}
+coverage-summary-lead = You have { $have } kinds of coverage from { $start } to { $end }. A limit is the most that the insurer pays. A deductible is what you pay first.
+coverage-summary-coverage = Coverage
+coverage-summary-state = Do you have it?
+coverage-summary-limit = Limit
+coverage-summary-deductible = Deductible
+coverage-summary-have = you have it
+coverage-summary-needed = needed, not there
+coverage-summary-ask = please tell us
+coverage-summary-because = You need it because { $reasons }.
+coverage-summary-tell-us = We need to know { $questions }.
+coverage-summary-rest = Nothing in your file calls for: { $names }.
+coverage-summary-shared = shared limit
+coverage-summary-hours = { $n ->
+    [one] after { $n } hour
+   *[other] after { $n } hours
+}
+coverage-summary-caution = { caution-wording-governs }
+
+## Options
+
+options-reason = { $count ->
+    [one] The insurer offers one more coverage. You choose.
+   *[other] The insurer offers { $count } more coverages. You choose.
+}
+options-title = { $count ->
+    [one] The insurer would add one thing if you ask
+   *[other] The insurer would add { $count } things if you ask
+}
+options-lead = None of these is in the price yet. For each you see the price, what it pays for and a question to ask yourselves.
+options-price = Price
+options-a-year = { $price } a year before tax
+options-limit = Limit
+options-deductible = Deductible
+options-now = Today
+options-covered = covered
+options-not-covered = not covered
+options-question = Ask yourselves: { $question }
+options-caution = An option counts only once we confirm it to you in writing.
+
+## Building values
+
+building-values-reason = { $short ->
+    [0] { $count ->
+        [one] Your building is insured for enough to rebuild it. This shows why.
+       *[other] Your { $count } buildings are insured for enough to rebuild them. This shows why.
+    }
+    [one] One building could not be rebuilt with what it is insured for.
+   *[other] { $short } buildings could not be rebuilt with what they are insured for.
+}
+building-values-title-short = { $building } would be { $amount } short after a total loss
+building-values-title-enough = { $building } is insured for enough to rebuild it
+building-values-title-unknown = Nobody knows what it costs to rebuild { $building }
+building-values-lead = A total loss could come on the last day of the term, { $end }. Rebuilding takes time, so we count the costs up to { $day }.
+building-values-insured = Most the policy pays
+building-values-available = its share of a joint amount
+building-values-cost = Cost to rebuild
+building-values-by = by { $day }
+building-values-short = Short by
+building-values-spare = To spare
+building-values-share = { $share } of the cost
+building-values-chart = Sum insured and cost to rebuild, in dollars
+building-values-line-cost = cost to rebuild
+building-values-line-insured = sum insured
+building-values-projected = projected
+building-values-day-valued = valued
+building-values-day-renewal = renewal
+building-values-day-rebuilt = rebuilt
+building-values-alternative = { $building }: on { $valued_on } it would have cost { $valued } to rebuild, on { $renewal } { $at_renewal }, and by { $day } { $rebuilt }, the last part projected. It is insured for { $insured }.
+building-values-increases-behind = Since the valuation of { $day }, the sum insured went up by { $applied } on its own. Building costs went up by { $index }.
+building-values-increases-ahead = Since the valuation of { $day }, the sum insured went up by { $applied } on its own. Building costs went up by { $index }, so it has kept pace.
+building-values-clause-title-short = Even a small loss would be paid at only { $share }
+building-values-clause-title-full = A partial loss would be paid in full, after the deductible
+building-values-clause-title-suspended = The coinsurance clause is set aside
+building-values-clause-short = Your policy has a coinsurance clause: insure at least { $required }, or share every loss. You insure { $carried }. So the insurer pays { $share } of a loss, less the deductible.
+building-values-clause-full = Your policy has a coinsurance clause: insure at least { $required }, or share every loss. You insure { $carried }, which is enough.
+building-values-clause-suspended = A coinsurance clause makes you share every loss when too little is insured. An agreed value sets it aside for this term.
+building-values-losses = Who pays for a loss of this size
+building-values-paid = the insurer pays
+building-values-borne = you pay
+building-values-pays = insurer { $paid }, you { $borne }
+building-values-todo = What to do
+building-values-todo-none = Nothing now. Tell us before you renovate, extend or empty the building.
+building-values-caution = { caution-estimate } This one starts from: { $basis }, { $day }, { $by }.
+building-values-by-unknown = valuer not named
+building-values-caution-none = No valuation is on file, so we cannot say whether the sum insured is enough.
+
+## Copies for lenders and lessors
+
+copies-reason = { $names } must be shown that you are insured.
+copies-title-lender = Evidence of insurance for a lender: { $organisation }
+copies-title-lessor = Evidence of insurance for a lessor: { $organisation }
+copies-lead-issued = The insurance below is in force for the term shown.
+copies-lead-offered = The insurance below is offered for the term shown. It is not in force until the insurer issues the policy.
+copies-lead-requested = The insurance below was asked for. The insurer has not offered it yet.
+copies-insured = Insured
+copies-address = Address
+copies-insurer = Insurer
+copies-policy = Policy
+copies-term = Term
+copies-from-to = { $start } to { $end }
+copies-reference = Your reference
+copies-location = Property
+copies-item = Equipment
+copies-amount = Your interest
+copies-coverage = Coverage
+copies-limit = Limit
+copies-deductible = Deductible
+copies-caution = This page informs. It changes nothing in the policy and gives no right of its own; the policy's own wording governs.
+copies-signed = { $name }, licensed broker, { $on }
+
+## Where each figure comes from
+
+figures-reason = { $count ->
+    [one] Where the one figure behind the findings comes from.
+   *[other] Where the { $count } figures behind the findings come from.
+}
+figures-title = Where each figure comes from
+figures-lead = Under each figure stands how we computed it, and from what: facts in your file, with the place they were read, and published values, with their source.

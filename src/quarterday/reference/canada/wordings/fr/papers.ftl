@@ -1,0 +1,277 @@
+## Every page
+
+package-title = Renouvellement d'assurance du { $renewal } : { $organisation }
+package-draft = Ébauche à ne pas remettre : aucun courtier autorisé n'a encore signé cet examen.
+package-foot = { $organisation } · dossier { $file } · période du { $start } au { $end }
+package-built = { CAPITAL($language) } · produit le { $built_on } · version { $version }
+package-page = Page
+package-of = de
+paper-kicker = { CAPITAL($paper) } · { $organisation }
+paper-coverage-at = { $coverage }, { $place }
+paper-ask-us = à nous demander
+chart-alternative = { $title }. { $rows }.
+chart-starts = L'échelle commence à { $from }, et non à zéro.
+
+## Letter
+
+letter-reason = Ce qu'il faut décider, et ce qui accompagne cette lettre.
+letter-title = { $count ->
+    [0] Votre assurance se renouvelle le { $renewal }, et il n'y a rien à décider
+    [one] Une décision à prendre avant le renouvellement du { $renewal }
+   *[other] { $count } décisions à prendre avant le renouvellement du { $renewal }
+}
+letter-lead = Nous avons comparé l'offre de l'assureur au contrat de cette année et à ce que nous savions de vous le { $as_of }. Voici ce que votre conseil doit décider, ce que cela coûte et pour quand.
+letter-lead-no-offer = L'assureur n'a pas encore présenté son offre. Nous avons relu le contrat de cette année et ce que nous savions de vous le { $as_of }. Voici ce que votre conseil peut décider dès maintenant.
+letter-unsigned = Ceci est une ébauche. Aucun courtier autorisé n'a signé l'examen : il ne faut pas la remettre.
+letter-to = { $name }, { $role }
+letter-dear = Bonjour { $name },
+letter-all = Aux membres du conseil,
+letter-glance-premium = Prime de l'année, taxe comprise
+letter-not-offered = pas encore offerte
+letter-moved-up = { $change } de plus que cette année
+letter-moved-down = { $change } de moins que cette année
+letter-moved-same = comme cette année
+letter-glance-decisions = À décider
+letter-glance-by = la première d'ici le { $by }
+letter-glance-renewal = Votre assurance se renouvelle le
+letter-glance-as-of = chiffres au { $as_of }
+letter-decide = Ce qu'il faut décider
+letter-price = Prix
+letter-free = sans frais
+letter-at-stake = En jeu
+letter-by = D'ici le
+letter-send-back = À renvoyer ou à corriger
+letter-know = Bon à savoir
+letter-enclosed = Ce qui est joint, et pourquoi
+letter-enclosed-lead = { $count ->
+    [one] Un document accompagne cette lettre. Nous ne joignons que ce qui vous concerne.
+   *[other] { $count } documents accompagnent cette lettre. Nous ne joignons que ce qui vous concerne.
+}
+letter-paper = Document
+letter-why = Pourquoi vous le recevez
+letter-page = Page
+letter-not-signed = Pas encore signé
+letter-licence = Courtier autorisé, { $licence }
+letter-reviewed = J'ai examiné ce dossier au { $as_of }.
+
+## What changed
+
+what-changed-reason = L'offre de l'assureur diffère du contrat de cette année, ou son prix a changé.
+what-changed-title = Ce que l'offre change
+what-changed-title-up = Votre prime augmenterait de { $change }
+what-changed-title-down = Votre prime baisserait de { $change }
+what-changed-title-same = Votre prime ne changerait pas
+what-changed-lead = Nous avons mis le contrat de cette année, qui prend fin le { $before }, à côté de l'offre de { $insurer }. Voici tous les écarts relevés.
+what-changed-coverage = Garantie
+what-changed-change = Ce qui change
+what-changed-borne = À votre charge
+what-changed-sentence = { CAPITAL($change) }
+what-changed-whole = L'ensemble du contrat
+what-changed-dropped = { $count ->
+    [one] Une garantie disparaît
+   *[other] { $count } garanties disparaissent
+}
+what-changed-dropped-lead = L'offre ne couvre plus ceci. Redemandez-le si vous en avez besoin.
+what-changed-worse = { $count ->
+    [one] Une condition se détériore
+   *[other] { $count } conditions se détériorent
+}
+what-changed-worse-lead = La dernière colonne montre ce que vous pourriez payer vous-mêmes en plus ou en moins lors d'un sinistre.
+what-changed-added = { $count ->
+    [one] Une garantie s'ajoute
+   *[other] { $count } garanties s'ajoutent
+}
+what-changed-added-lead = L'offre couvre ceci pour la première fois.
+what-changed-better = { $count ->
+    [one] Une condition s'améliore
+   *[other] { $count } conditions s'améliorent
+}
+what-changed-better-lead = La dernière colonne montre ce que vous pourriez payer vous-mêmes en plus ou en moins lors d'un sinistre.
+what-changed-other = Différent, sans être en soi meilleur ni pire
+what-changed-other-lead = À lire avec soin : l'avantage ou l'inconvénient dépend du sinistre.
+what-changed-none = Les conditions ne changent pas
+what-changed-none-lead = Nous n'avons relevé aucun écart entre le contrat de cette année et l'offre.
+what-changed-premium = Pourquoi la prime a bougé
+what-changed-chart = De la prime de cette année à l'offre, en dollars, taxe comprise
+what-changed-before = Cette année
+what-changed-after = Offerte
+what-changed-exposure = Montants assurés
+what-changed-rate = Taux
+what-changed-added-step = Garanties ajoutées
+what-changed-dropped-step = Garanties retirées
+what-changed-adjustment = Rabais, surprimes
+what-changed-fee = Frais
+what-changed-tax-base = Taxe sur l'écart
+what-changed-tax-rate = Nouveau taux de taxe
+what-changed-cause-exposure = les montants assurés ont changé
+what-changed-cause-rate = l'assureur a modifié ses taux
+what-changed-cause-added = des garanties s'ajoutent
+what-changed-cause-dropped = des garanties sont retirées
+what-changed-cause-adjustment = les rabais et les surprimes ont changé
+what-changed-cause-fee = les frais ont changé
+what-changed-cause-tax-base = la taxe suit la prime
+what-changed-cause-tax-rate = le taux de la taxe a changé
+what-changed-largest-up = La plus grande part, { $amount } de plus, vient de ce que { $cause }.
+what-changed-largest-down = La plus grande part, { $amount } de moins, vient de ce que { $cause }.
+what-changed-largest-none = Aucune part de la prime n'a bougé.
+what-changed-part = Part de la prime
+what-changed-note = Un taux est le prix de chaque dollar assuré. Quand le taux et le montant assuré changent tous deux, chacun reçoit sa juste part de l'écart. Le tout s'additionne au cent près.
+
+## Premium statement
+
+premium-statement-reason = Ce que chaque garantie coûte à chaque endroit, pour vos livres.
+premium-statement-title = Vous paieriez { $total } pour l'année
+premium-statement-title-issued = Vous payez { $total } pour l'année
+premium-statement-lead = Voici le prix de votre assurance du { $start } au { $end }, garantie par garantie et endroit par endroit.
+premium-statement-before-tax = Prime et frais
+premium-statement-tax = Taxe
+premium-statement-total = Total de l'année
+premium-statement-part = Endroits, partie { $n } de { $count }
+premium-statement-coverage = Garantie (en dollars)
+premium-statement-all = Tout
+premium-statement-subtotal = Prime avant frais et taxe
+premium-statement-sum = De la prime au total
+premium-statement-what = Élément
+premium-statement-dollars = Dollars
+premium-statement-premium = Prime de toutes les garanties
+premium-statement-fees = Frais
+premium-statement-tax-at = Taxe, { $rate } de { $base }
+premium-statement-no-tax = Taxe sur les primes (aucune dans votre province)
+premium-statement-stage-offered = Ce sont les conditions que { $insurer } vous offre. Elles ne sont pas encore en vigueur.
+premium-statement-stage-requested = Ce sont les conditions demandées à { $insurer }. Rien n'est encore offert.
+premium-statement-stage-issued = Ce sont les conditions de votre contrat avec { $insurer }. Rien n'est encore offert pour l'an prochain.
+premium-statement-tax-unknown = Nous ne connaissons pas le taux de la taxe pour ce jour. Le total est sans taxe.
+premium-statement-surcharge = La prime de la garantie « { $coverage } » comprend une surprime de { $amount } : { $reason }.
+premium-statement-discount = La prime de la garantie « { $coverage } » comprend un rabais de { $amount } : { $reason }.
+premium-statement-flat = La prime de la garantie « { $coverage } » comprend un montant fixe de { $amount } : { $reason }.
+
+## Coverage summary
+
+coverage-summary-reason = { $count ->
+    [0] Ce qui est couvert. Nous n'avons trouvé aucun besoin non couvert.
+    [one] Ce qui est couvert, et une garantie dont vous avez besoin et que vous n'avez pas.
+   *[other] Ce qui est couvert, et { $count } garanties dont vous avez besoin et que vous n'avez pas.
+}
+coverage-summary-title = { $count ->
+    [0] Vous avez toutes les garanties dont votre dossier montre le besoin
+    [one] Il vous manque une garantie dont vous avez besoin
+   *[other] Il vous manque { $count } garanties dont vous avez besoin
+}
+coverage-summary-lead = Vous avez { $have } sortes de garanties du { $start } au { $end }. Le montant est le plus que l'assureur paie. La franchise est ce que vous payez d'abord.
+coverage-summary-coverage = Garantie
+coverage-summary-state = L'avez-vous?
+coverage-summary-limit = Montant
+coverage-summary-deductible = Franchise
+coverage-summary-have = vous l'avez
+coverage-summary-needed = il vous la faut
+coverage-summary-ask = dites-le-nous
+coverage-summary-because = Il vous la faut parce que { $reasons }.
+coverage-summary-tell-us = Nous devons savoir { $questions }.
+coverage-summary-rest = Rien dans votre dossier n'appelle : { $names }.
+coverage-summary-shared = montant commun
+coverage-summary-hours = { $n ->
+    [one] après { $n } heure
+   *[other] après { $n } heures
+}
+coverage-summary-caution = { caution-wording-governs }
+
+## Options
+
+options-reason = { $count ->
+    [one] L'assureur offre une garantie de plus. À vous de choisir.
+   *[other] L'assureur offre { $count } garanties de plus. À vous de choisir.
+}
+options-title = { $count ->
+    [one] L'assureur ajouterait une garantie si vous la demandez
+   *[other] L'assureur ajouterait { $count } garanties si vous les demandez
+}
+options-lead = Rien de ceci n'est encore dans le prix. Pour chaque option, voici le prix, ce qu'elle paie et une question à vous poser.
+options-price = Prix
+options-a-year = { $price } par année avant taxe
+options-limit = Montant
+options-deductible = Franchise
+options-now = Aujourd'hui
+options-covered = couvert
+options-not-covered = non couvert
+options-question = À vous demander : { $question }
+options-caution = Une option ne compte qu'une fois que nous vous l'avons confirmée par écrit.
+
+## Building values
+
+building-values-reason = { $short ->
+    [0] { $count ->
+        [one] Votre bâtiment est assez assuré pour être reconstruit. Voici pourquoi.
+       *[other] Vos { $count } bâtiments sont assez assurés pour être reconstruits. Voici pourquoi.
+    }
+    [one] Un bâtiment ne pourrait pas être reconstruit avec son montant d'assurance.
+   *[other] { $short } bâtiments ne pourraient pas être reconstruits avec leur montant d'assurance.
+}
+building-values-title-short = { $building } : il manquerait { $amount } après une perte totale
+building-values-title-enough = { $building } : le montant suffit pour reconstruire
+building-values-title-unknown = { $building } : personne ne sait ce que coûte la reconstruction
+building-values-lead = Une perte totale pourrait survenir le dernier jour de la période, qui prend fin le { $end }. Reconstruire prend du temps : nous comptons les coûts jusqu'au { $day }.
+building-values-insured = Le plus que paie le contrat
+building-values-available = sa part d'un montant commun
+building-values-cost = Coût de reconstruction
+building-values-by = d'ici le { $day }
+building-values-short = Il manque
+building-values-spare = Il reste
+building-values-share = { $share } du coût
+building-values-chart = Montant d'assurance et coût de reconstruction, en dollars
+building-values-line-cost = coût de reconstruction
+building-values-line-insured = montant d'assurance
+building-values-projected = projeté
+building-values-day-valued = évalué
+building-values-day-renewal = renouvelé
+building-values-day-rebuilt = reconstruit
+building-values-alternative = { $building } : reconstruire aurait coûté { $valued } le { $valued_on }, { $at_renewal } le { $renewal } et { $rebuilt } d'ici le { $day }, la dernière partie étant projetée. Le bâtiment est assuré pour { $insured }.
+building-values-increases-behind = Depuis l'évaluation du { $day }, le montant d'assurance a monté de lui-même de { $applied }. Les coûts de construction ont monté de { $index }.
+building-values-increases-ahead = Depuis l'évaluation du { $day }, le montant d'assurance a monté de lui-même de { $applied }. Les coûts de construction ont monté de { $index } : il a suivi.
+building-values-clause-title-short = Même un petit sinistre ne serait payé qu'à { $share }
+building-values-clause-title-full = Un sinistre partiel serait payé en entier, après la franchise
+building-values-clause-title-suspended = La règle proportionnelle est suspendue
+building-values-clause-short = La règle proportionnelle (coassurance) du contrat vous demande d'assurer au moins { $required }, sinon vous partagez chaque sinistre. Vous assurez { $carried }. L'assureur paie donc { $share } d'un sinistre, moins la franchise.
+building-values-clause-full = La règle proportionnelle (coassurance) du contrat vous demande d'assurer au moins { $required }, sinon vous partagez chaque sinistre. Vous assurez { $carried } : c'est assez.
+building-values-clause-suspended = La règle proportionnelle (coassurance) vous ferait partager chaque sinistre si le montant était trop bas. Une valeur convenue la suspend pour cette période.
+building-values-losses = Qui paie un sinistre de cette taille
+building-values-paid = l'assureur paie
+building-values-borne = vous payez
+building-values-pays = assureur { $paid }, vous { $borne }
+building-values-todo = Ce qu'il faut faire
+building-values-todo-none = Rien pour le moment. Avertissez-nous avant de rénover, d'agrandir ou de vider le bâtiment.
+building-values-caution = { caution-estimate } Celle-ci part de ceci : { $basis }, { $day }, { $by }.
+building-values-by-unknown = évaluateur non nommé
+building-values-caution-none = Aucune évaluation n'est au dossier : nous ne pouvons pas dire si le montant d'assurance suffit.
+
+## Copies for lenders and lessors
+
+copies-reason = Il faut montrer à { $names } que vous êtes assurés.
+copies-title-lender = Preuve d'assurance pour un prêteur : { $organisation }
+copies-title-lessor = Preuve d'assurance pour un bailleur : { $organisation }
+copies-lead-issued = L'assurance ci-dessous est en vigueur pour la période indiquée.
+copies-lead-offered = L'assurance ci-dessous est offerte pour la période indiquée. Elle n'est pas en vigueur avant que l'assureur délivre le contrat.
+copies-lead-requested = L'assurance ci-dessous a été demandée. L'assureur ne l'a pas encore offerte.
+copies-insured = Assuré
+copies-address = Adresse
+copies-insurer = Assureur
+copies-policy = Contrat
+copies-term = Période
+copies-from-to = du { $start } au { $end }
+copies-reference = Votre référence
+copies-location = Bien
+copies-item = Équipement
+copies-amount = Votre intérêt
+copies-coverage = Garantie
+copies-limit = Montant
+copies-deductible = Franchise
+copies-caution = Cette page informe. Elle ne change rien au contrat et ne donne aucun droit par elle-même; seul le texte du contrat fait foi.
+copies-signed = { $name }, courtier autorisé, le { $on }
+
+## Where each figure comes from
+
+figures-reason = { $count ->
+    [one] D'où vient le chiffre qui appuie les constats.
+   *[other] D'où viennent les { $count } chiffres qui appuient les constats.
+}
+figures-title = D'où vient chaque chiffre
+figures-lead = Sous chaque chiffre, voici comment nous l'avons calculé et à partir de quoi : les faits de votre dossier, avec l'endroit où ils ont été lus, et les valeurs publiées, avec leur source.
