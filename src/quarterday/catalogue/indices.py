@@ -55,7 +55,7 @@ def _row(line: int, cells: Mapping[str, str | None]) -> _Row:
 
 
 def _rows(text: str, file: str, problems: list[str]) -> Iterator[_Row]:
-    reader = csv.DictReader(StringIO(text))
+    reader = csv.DictReader(StringIO(text, newline=None))
     heading = tuple((name or "").strip() for name in reader.fieldnames or ())
     if heading != COLUMNS:
         raise BadReference([f"{file}: the first line must read {','.join(COLUMNS)}."])
@@ -80,7 +80,11 @@ def _points(
 ) -> dict[str, Points]:
     """Return the CSV's values by geography and quarter; add a sentence to ``problems`` a fault."""
     found: dict[str, Points] = {}
-    for row in _rows(text, file, problems):
+    try:
+        rows = tuple(_rows(text, file, problems))
+    except csv.Error as error:
+        raise BadReference([f"{file}: cannot be read as CSV ({error})."]) from error
+    for row in rows:
         of_geography = found.setdefault(row.geography, {})
         if row.quarter in of_geography:
             twice = f"{row.geography} {row.quarter} stands here twice; keep one"

@@ -43,6 +43,12 @@ def place_folder(place: str) -> Path:
     return folder
 
 
+def not_covered(language: str) -> str:
+    """Return what Quarterday does not model, as Markdown, in ``en`` or ``fr``."""
+    name = "NOT-COVERED.fr.md" if language == "fr" else "NOT-COVERED.md"
+    return read_text(PLACES / name)
+
+
 def _listed(file: Path) -> Iterator[Entry]:
     """Yield the entries that a YAML file lists."""
     name = short_name(file)
@@ -99,7 +105,6 @@ def _catalogue(name: str, model: type[S], key: str, folders: list[Path]) -> Mapp
     return found
 
 
-@lru_cache(maxsize=16)
 def reference(place: str = "canada", overrides: Path | None = None) -> Reference:
     """Return the reference data of ``place`` with a brokerage's own on top; kept once read.
 
@@ -107,6 +112,11 @@ def reference(place: str = "canada", overrides: Path | None = None) -> Reference
     parameter, the brokerage's values hold from their first date on and the shipped ones before.
     An index release is added to the others of its geography. BadReference lists what is wrong.
     """
+    return _read(place, overrides)
+
+
+@lru_cache(maxsize=16)
+def _read(place: str, overrides: Path | None) -> Reference:
     folders = [place_folder(place), *([overrides] if overrides else [])]
     found = Reference(
         place=place,

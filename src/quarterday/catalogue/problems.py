@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from pydantic import ValidationError
+from pydantic_core import ErrorDetails
 
 
 class BadReference(ValueError):
@@ -20,12 +21,21 @@ def _place(location: tuple[int | str, ...]) -> str:
     return ".".join(parts) or "the whole entry"
 
 
+def _follows(fault: ErrorDetails, faults: Iterable[ErrorDetails]) -> bool:
+    """Tell whether a list is too short only because its items are faulty."""
+    here = fault["loc"]
+    inside = (f["loc"] for f in faults if len(f["loc"]) > len(here))
+    return fault["type"] == "too_short" and any(loc[: len(here)] == here for loc in inside)
+
+
 def sentences(file: str, entry: str, error: ValidationError) -> tuple[str, ...]:
     """Return one sentence for each fault of ``error``, naming the file, the entry and the field.
 
     A number within the field's name counts from one: ``values.1.since`` is the first value.
     """
+    faults = error.errors(include_url=False)
     return tuple(
         f"{file}, entry {entry}, field {_place(fault['loc'])}: {fault['msg']}."
-        for fault in error.errors(include_url=False)
+        for fault in faults
+        if not _follows(fault, faults)
     )

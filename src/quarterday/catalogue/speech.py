@@ -195,9 +195,11 @@ class Speech:
             raise MissingWording(f"The wording {what.id!r} in {self.language!r}: {why}.")
         return str(said)
 
-    def _variable(self, arg: tuple[str, Spoken]) -> tuple[str, str | int | Decimal]:
-        """Return a wording's variable: numbers as they are, so that plurals work; else words."""
+    def _variable(self, arg: tuple[str, Spoken]) -> tuple[str, str | int]:
+        """Return a wording's variable: whole numbers as such, so that plurals work; else words."""
         name, what = arg
-        if isinstance(what, Decimal | int) and not isinstance(what, bool):
+        if isinstance(what, Decimal) and what == what.to_integral_value():
+            return name, int(what)
+        if isinstance(what, int) and not isinstance(what, bool):
             return name, what
         return name, self.say(what)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Hashable
 from datetime import date, datetime
 from decimal import Decimal
 from typing import Any
@@ -24,10 +23,12 @@ def _refuse(node: yaml.Node, why: str) -> yaml.YAMLError:
     return yaml.constructor.ConstructorError(None, None, why, node.start_mark)
 
 
-def _mapping(loader: _Strict, node: yaml.MappingNode) -> dict[Hashable, Any]:
-    found: dict[Hashable, Any] = {}
+def _mapping(loader: _Strict, node: yaml.MappingNode) -> dict[str, Any]:
+    found: dict[str, Any] = {}
     for key_node, value_node in node.value:
         key = loader.construct_object(key_node, deep=True)
+        if not isinstance(key, str):
+            raise _refuse(key_node, f"the key {key!r} is not a word; put it in quotes")
         if key in found:
             raise _refuse(key_node, f"the key {key!r} stands here twice; keep one")
         found[key] = loader.construct_object(value_node, deep=True)
@@ -79,5 +80,7 @@ def read_yaml(text: str, file: str) -> Any:  # noqa: ANN401 - YAML holds anythin
     except yaml.MarkedYAMLError as error:
         line = f", line {error.problem_mark.line + 1}" if error.problem_mark else ""
         raise BadReference([f"{file}{line}: {error.problem}."]) from error
+    except RecursionError as error:
+        raise BadReference([f"{file}: is nested too deeply."]) from error
     except yaml.YAMLError as error:
         raise BadReference([f"{file}: {error}."]) from error

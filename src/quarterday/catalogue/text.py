@@ -6,7 +6,6 @@ from pathlib import Path
 
 from quarterday.catalogue.problems import BadReference
 
-
 _HARD = "\N{NO-BREAK SPACE}"
 _FRENCH = {" :": f"{_HARD}:", " »": f"{_HARD}»", "« ": f"«{_HARD}", " %": f"{_HARD}%"}
 

@@ -284,26 +284,26 @@ kind-payment-choice = { record-payment-choice }
 kind-redaction = { record-redaction }
 kind-review-signed = { record-review-signed }
 
-## Construction index by place
+## Construction index by place, and which series are not independent
 
-index-composite = fifteen Canadian cities together
-index-nl = Newfoundland and Labrador
-index-ns = Nova Scotia, measured in Halifax
-index-halifax = Halifax
-index-nb = New Brunswick
-index-qc = Quebec; before 2023 it moves with Montréal
-index-montreal = Montréal
-index-on = Ontario
-index-ottawa-on = Ottawa–Gatineau, Ontario part
-index-toronto = Toronto
-index-mb = Manitoba, measured in Winnipeg
-index-winnipeg = Winnipeg
-index-sk = Saskatchewan
-index-ab = Alberta
-index-calgary = Calgary
-index-edmonton = Edmonton
-index-bc = British Columbia; before 2023 it moves with Vancouver
-index-vancouver = Vancouver
+geography-composite = fifteen Canadian cities together
+geography-nl = Newfoundland and Labrador
+geography-ns = Nova Scotia, measured in Halifax
+geography-halifax = Halifax
+geography-nb = New Brunswick
+geography-qc = Quebec; before 2023 it moves with Montréal
+geography-montreal = Montréal
+geography-on = Ontario
+geography-ottawa-on = Ottawa–Gatineau, Ontario part
+geography-toronto = Toronto
+geography-mb = Manitoba, measured in Winnipeg
+geography-winnipeg = Winnipeg
+geography-sk = Saskatchewan
+geography-ab = Alberta
+geography-calgary = Calgary
+geography-edmonton = Edmonton
+geography-bc = British Columbia; before 2023 it moves with Vancouver
+geography-vancouver = Vancouver
 
 ## When a tax rate changes
 

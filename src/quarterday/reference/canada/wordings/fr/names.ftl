@@ -284,26 +284,26 @@ kind-payment-choice = { record-payment-choice }
 kind-redaction = { record-redaction }
 kind-review-signed = { record-review-signed }
 
-## Construction index by place
+## Construction index by place, and which series are not independent
 
-index-composite = quinze villes canadiennes ensemble
-index-nl = Terre-Neuve-et-Labrador
-index-ns = Nouvelle-Écosse, mesurée à Halifax
-index-halifax = Halifax
-index-nb = Nouveau-Brunswick
-index-qc = Québec; avant 2023, il suit Montréal
-index-montreal = Montréal
-index-on = Ontario
-index-ottawa-on = Ottawa–Gatineau, partie ontarienne
-index-toronto = Toronto
-index-mb = Manitoba, mesuré à Winnipeg
-index-winnipeg = Winnipeg
-index-sk = Saskatchewan
-index-ab = Alberta
-index-calgary = Calgary
-index-edmonton = Edmonton
-index-bc = Colombie-Britannique; avant 2023, elle suit Vancouver
-index-vancouver = Vancouver
+geography-composite = quinze villes canadiennes ensemble
+geography-nl = Terre-Neuve-et-Labrador
+geography-ns = Nouvelle-Écosse, mesurée à Halifax
+geography-halifax = Halifax
+geography-nb = Nouveau-Brunswick
+geography-qc = Québec; avant 2023, il suit Montréal
+geography-montreal = Montréal
+geography-on = Ontario
+geography-ottawa-on = Ottawa–Gatineau, partie ontarienne
+geography-toronto = Toronto
+geography-mb = Manitoba, mesuré à Winnipeg
+geography-winnipeg = Winnipeg
+geography-sk = Saskatchewan
+geography-ab = Alberta
+geography-calgary = Calgary
+geography-edmonton = Edmonton
+geography-bc = Colombie-Britannique; avant 2023, elle suit Vancouver
+geography-vancouver = Vancouver
 
 ## When a tax rate changes
 
