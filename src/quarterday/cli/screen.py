@@ -78,7 +78,9 @@ class Screen:
         """Print ``data`` as JSON."""
         sys.stdout.write(json.dumps(data, ensure_ascii=False, indent=2) + "\n")
 
-    def table(self, headings: Sequence[str], rows: Iterable[Sequence[str]], right: str = "") -> None:
+    def table(
+        self, headings: Sequence[str], rows: Iterable[Sequence[str]], right: str = ""
+    ) -> None:
         """Print a table; ``right`` lists the numbers of the columns set to the right ("23")."""
         made = Table(box=None, pad_edge=False, header_style="bold", padding=(0, 2, 0, 0))
         for number, heading in enumerate(headings):

@@ -54,7 +54,7 @@ def node(figure: Node, speech: Speech) -> Plain:
         "value": value(figure.value),
         "unit": figure.unit,
         "label": speech.say(figure.label),
-        "shown": speech.value(figure),
+        "shown": speech.value(figure.value, figure.unit),
     }
     if isinstance(figure, Fact):
         return {**shared, "origin": origin(figure.origin), "recorded_on": str(figure.recorded_on)}

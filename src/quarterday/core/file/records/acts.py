@@ -71,7 +71,8 @@ class PackageBuilt(Record):
     version: int
     built_on: Day
     document: Slug  # SHA-256 of the unsealed bytes
-    seq: int  # the file's newest entry at the time
+    seq: int  # the file's newest change at the time
+    reviewer: Line | None = None  # who had signed the review; None: a draft, not for delivery
 
     @property
     def key(self) -> str:

@@ -1,0 +1,71 @@
+"""Options that several commands share, and what a command finds in its context."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+
+import click
+
+from quarterday.cli.screen import Screen
+
+
+class DayType(click.ParamType):
+    """A day written as ISO 8601 (2026-11-25)."""
+
+    name = "date"
+
+    def convert(
+        self, value: str | date, param: click.Parameter | None, ctx: click.Context | None
+    ) -> date:
+        """Return the day, or fail with how to write one."""
+        if isinstance(value, date):
+            return value
+        try:
+            return date.fromisoformat(value)
+        except ValueError:
+            self.fail(f"{value!r} is not a day; write it like 2026-11-25.", param, ctx)
+
+
+class SpanType(click.ParamType):
+    """Days from one to another, the second not included (2026-12-01..2027-01-01)."""
+
+    name = "from..to"
+
+    def convert(
+        self, value: str | tuple[date, date], param: click.Parameter | None,
+        ctx: click.Context | None,
+    ) -> tuple[date, date]:  # fmt: skip
+        """Return both days, or fail with how to write them."""
+        if isinstance(value, tuple):
+            return value
+        first, mark, last = value.partition("..")
+        try:
+            span = date.fromisoformat(first), date.fromisoformat(last)
+        except ValueError:
+            mark = ""
+        if not mark or span[1] <= span[0]:
+            self.fail(f"{value!r}: write two days like 2026-12-01..2027-01-01.", param, ctx)
+        return span
+
+
+def today() -> date:
+    """Return today's date on this machine's clock."""
+    return datetime.now().astimezone().date()
+
+
+DAY, SPAN = DayType(), SpanType()
+json_option = click.option("--json", "as_json", is_flag=True, help="Print JSON on stdout.")
+as_of_option = click.option(
+    "--as-of", type=DAY, default=today, show_default="today", help="The day to reckon from."
+)
+due_option = click.option(
+    "--due", type=SPAN, help="Renewals from one day to another, the second not included."
+)
+all_option = click.option("--all", "everything", is_flag=True, help="Every file of the book.")
+
+
+def screen_of(context: click.Context) -> Screen:
+    """Return the screen of the running program."""
+    screen = context.find_object(Screen)
+    assert screen is not None
+    return screen

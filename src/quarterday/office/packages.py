@@ -1,0 +1,169 @@
+"""Building packages: one, or a whole day's by several processes."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator, Sequence
+from concurrent.futures import Future, ProcessPoolExecutor, as_completed
+from dataclasses import dataclass
+from datetime import date
+from multiprocessing import get_context
+from pathlib import Path
+
+from quarterday.catalogue.load import reference
+from quarterday.core.file.entry import Draft, Origin
+from quarterday.core.file.fold import File
+from quarterday.core.file.records import PackageBuilt
+from quarterday.core.review.case import NoRenewal
+from quarterday.core.review.review import review
+from quarterday.core.words import Words, words
+from quarterday.office.reviewing import last_change, signature
+from quarterday.papers.brokerage import Brokerage
+from quarterday.papers.package import Package, build
+from quarterday.store import ledger, originals, setup
+
+Enclosed = tuple[tuple[str, Words], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """A package to build: whose, in which language (None: the organisation's), as on which day.
+
+    ``as_of`` None means the day of the signed review where there is one, else ``today``.
+    """
+
+    file: str
+    language: str | None
+    as_of: date | None
+    today: date
+
+
+@dataclass(frozen=True, slots=True)
+class Composed:
+    """A package's bytes, not yet kept."""
+
+    file: str
+    renewal: date
+    language: str
+    version: int
+    as_of: date
+    seq: int
+    reviewer: str | None
+    pdf: bytes
+    enclosed: Enclosed
+
+    @property
+    def is_draft(self) -> bool:
+        """Whether nobody has signed the review that the package shows."""
+        return self.reviewer is None
+
+
+@dataclass(frozen=True, slots=True)
+class Built:
+    """A package that was kept and written to ``path``."""
+
+    composed: Composed
+    document: str
+    path: Path
+
+
+@dataclass(frozen=True, slots=True)
+class Withheld:
+    """A package that was not built, and why."""
+
+    file: str
+    reason: Words
+
+
+def compose(order: Order, brokerage: Brokerage) -> Composed:
+    """Return the bytes of one package; NoRenewal when the file gives no renewal date.
+
+    Without a valid signature for its day the package is a draft and says so on every page.
+    """
+    data, file = reference(), ledger.load(order.file)
+    signed = signature(file, data)
+    as_of = order.as_of or (signed.as_of if signed else order.today)
+    covering = signed if signed and signed.as_of == as_of else None
+    done = review(file, data, as_of)
+    language = order.language or file.organisation.language
+    reviewer = covering.reviewer if covering else None
+    version = _version(file, (done.renewal, language), (last_change(file), as_of, reviewer))
+    made: Package = build(
+        done, file, data, brokerage, language, version=version, built_on=as_of, signed=covering
+    )
+    return Composed(
+        file.id, done.renewal, language, version, as_of, last_change(file), reviewer,
+        made.pdf, made.enclosed,
+    )  # fmt: skip
+
+
+def _version(
+    file: File, of: tuple[date, str], made_from: tuple[int, date, str | None]
+) -> int:  # fmt: skip
+    """Return the version: the newest one's again while nothing changed, else the next."""
+    built = [p for p in file.all(PackageBuilt) if (p.renewal, p.language) == of]
+    newest = max(built, key=lambda p: p.version, default=None)
+    if newest is None:
+        return 1
+    same = (newest.seq, newest.built_on, newest.reviewer) == made_from
+    return newest.version if same else newest.version + 1
+
+
+def keep(composed: Composed, out: Path, by: str) -> Built:
+    """Keep a package's bytes, record that it was built, and write it into the folder ``out``.
+
+    Building the same package again writes the same bytes and records nothing new.
+    """
+    name = f"{composed.file}-{composed.renewal}-{composed.language}-v{composed.version}.pdf"
+    document = originals.put(composed.pdf, name)
+    record = PackageBuilt.model_validate(
+        {
+            "renewal": composed.renewal, "language": composed.language,
+            "version": composed.version, "built_on": composed.as_of,
+            "document": document, "seq": composed.seq, "reviewer": composed.reviewer,
+        }
+    )  # fmt: skip
+    if ledger.load(composed.file).get(PackageBuilt, record.key) != record:
+        draft = Draft("build", record.kind, record.key, record.body(), Origin(way="office"))
+        ledger.append(composed.file, [draft], by=by, expected_seq=None)
+    return Built(composed, document, _write(out / name, composed.pdf))
+
+
+def _write(path: Path, data: bytes) -> Path:
+    """Write a file so that it is there whole or not at all."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    part = path.with_suffix(".part")
+    part.write_bytes(data)
+    return part.replace(path)
+
+
+def _work(order: Order, brokerage: Brokerage) -> Composed | Withheld:
+    try:
+        return compose(order, brokerage)
+    except NoRenewal:
+        return Withheld(order.file, words("acts-withheld-no-renewal", file=order.file))
+
+
+def _start(store: str) -> None:
+    os.environ["RAYON_NUM_THREADS"] = "1"  # processes share the cores better than threads do
+    setup.configure(store)
+
+
+def batch(
+    orders: Sequence[Order], brokerage: Brokerage, out: Path, *, by: str, workers: int = 2
+) -> Iterator[Built | Withheld]:
+    """Build packages in ``workers`` processes, keeping each as it is finished.
+
+    Only this process writes. A run that was interrupted can be repeated: what is already there is
+    built to the same bytes and recorded once.
+    """
+    pool = ProcessPoolExecutor(
+        min(workers, max(len(orders), 1)), get_context("spawn"), _start, (setup.current(),)
+    )
+    with pool:
+        waiting: list[Future[Composed | Withheld]] = [
+            pool.submit(_work, order, brokerage) for order in orders
+        ]
+        for future in as_completed(waiting):
+            made = future.result()
+            yield made if isinstance(made, Withheld) else keep(made, out, by)

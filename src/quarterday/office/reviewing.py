@@ -1,0 +1,66 @@
+"""Reviewing a file, and the licensed person's signature under the review."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from quarterday.catalogue.speech import Speech
+from quarterday.core.file.chain import hashed
+from quarterday.core.file.entry import Draft, Entry, Origin, canonical
+from quarterday.core.file.fold import File
+from quarterday.core.file.records import Delivery, PackageBuilt, ReviewSigned
+from quarterday.core.reference import Reference
+from quarterday.core.review.review import Review, review
+from quarterday.office import plain
+from quarterday.store import ledger
+
+_PROOF = {ReviewSigned.kind, PackageBuilt.kind, Delivery.kind}
+
+
+def review_file(id: str, reference: Reference, as_of: date) -> tuple[File, Review]:
+    """Return a file and its review as on a day; UnknownFile when there is no such file."""
+    file = ledger.load(id)
+    return file, review(file, reference, as_of)
+
+
+def last_change(file: File) -> int:
+    """Return the number of the newest entry that says something about the organisation."""
+    changes = (h.entry.seq for (kind, _), h in file.held.items() if kind not in _PROOF)
+    return max(changes, default=0)
+
+
+def digest(done: Review, reference: Reference) -> str:
+    """Return the digest of everything a review says, whatever the file's later proof entries."""
+    said = plain.review(done, Speech(reference, "en"))
+    return hashed(canonical({name: said[name] for name in said if name != "seq"}))
+
+
+def sign(  # noqa: PLR0913 - who, what, when and by which licence are all part of a signature
+    id: str, reference: Reference, *, reviewer: str, licence: str, as_of: date, by: str
+) -> Entry:
+    """Record that a named licensed person reviewed the file as on a day."""
+    file, done = review_file(id, reference, as_of)
+    record = ReviewSigned(
+        renewal=done.renewal,
+        as_of=as_of,
+        reviewer=reviewer,
+        licence=licence,
+        seq=last_change(file),
+        review_digest=digest(done, reference),
+    )
+    draft = Draft("sign", record.kind, record.key, record.body(), Origin(way="office", person=by))
+    return ledger.append(id, [draft], by=by, expected_seq=file.seq)[0]
+
+
+def signature(file: File, reference: Reference) -> ReviewSigned | None:
+    """Return the signature that covers the file as it stands, or None.
+
+    A signature lapses as soon as a later entry, or newer reference data, changes what the review
+    of its day says.
+    """
+    renewal = file.renewal
+    signed = file.get(ReviewSigned, str(renewal)) if renewal else None
+    if signed is None or signed.seq != last_change(file):
+        return None
+    same = digest(review(file, reference, signed.as_of), reference) == signed.review_digest
+    return signed if same else None

@@ -1,0 +1,101 @@
+# What the terminal says around the results.
+
+cli-id = id
+cli-name = name
+cli-file = file
+cli-family = family
+cli-water = water
+cli-rule = rule
+cli-looks-at = looks at
+cli-basis = rests on
+cli-province-short = in
+cli-renewal = renewal
+cli-offered = premium
+cli-change = change
+cli-findings = findings
+cli-decisions = decide
+cli-first = first of all
+cli-premium = premium before tax
+cli-state = state
+
+cli-started = The store is ready: { $place }
+cli-started-next = Next: quarterday load YOUR-WORKBOOK.xlsx --preview
+cli-files = { $n ->
+    [one] { $n } file.
+   *[other] { $n } files.
+}
+cli-renews = Renews on { $day }.
+cli-no-coverage = There is no coverage { $id } in the library; "quarterday coverages" lists them.
+cli-does-not = What it does not do: { $text }
+cli-board-asks = What a board should ask: { $text }
+cli-answers = Causes of loss it answers: { $causes }.
+cli-review-of = Review for the renewal of { $renewal }, as of { $day }.
+cli-agenda = For the leaders to decide:
+cli-why-hint = Where a figure comes from: quarterday why { $file } FIGURE (the word in brackets).
+cli-set-aside = Set aside: { $reason }
+cli-no-figure = The review has no figure { $figure }. Close to it: { $near }
+cli-signed = { $reviewer } signed the review of { $file } as of { $day }.
+cli-choose-files = Say which files: name them, or use --due FROM..TO, or --all (one of the three).
+cli-reviewing = Reviewing
+cli-building = Building
+cli-loading = Loading
+cli-built-one = Built { $path } (version { $version }).
+cli-built-many = { $n ->
+    [one] Built { $n } package
+   *[other] Built { $n } packages
+}{ $drafts ->
+    [0] .
+   *[other] , { $drafts } of them drafts until a licensed person signs the review.
+}
+cli-draft = It is a draft: a licensed person must sign the review of { $file } before it is delivered.
+cli-not-json = This is not JSON: { $why }
+cli-not-object = Give the inputs as one JSON object, like {"{"}"value": "250000"{"}"}.
+cli-verified = { $files ->
+    [one] { $files } file, { $entries } entries
+   *[other] { $files } files, { $entries } entries
+}: nothing was altered.
+cli-verify-faults = { $n ->
+    [one] { $n } fault was found.
+   *[other] { $n } faults were found.
+}
+
+cli-load-nothing = Nothing was written. Look at the preview, then load without --preview.
+cli-load-stopped = Nothing was written: { $n ->
+    [one] { $n } row needs
+   *[other] { $n } rows need
+} mending. To load the good rows now, add --accept-with-errors.
+cli-load-annotated = A copy with a note at each fault: { $path }
+cli-load-done = { $entries ->
+    [0] Nothing new: everything in it was already on file.
+    [one] { $entries } entry written in { $files } file.
+   *[other] { $entries } entries written in { $files } files.
+}
+cli-mapping = How the columns were read:
+
+cli-demo-workbook = An invented brokerage's workbook: { $path }
+cli-demo-loaded = { $files } organisations loaded, { $entries } entries, each with its sheet and row.
+cli-demo-flagship = One file, reviewed as of { $day }:
+cli-demo-packages = The packages are in { $path }; start with { $first }
+cli-demo-rest = Next: quarterday --store { $store } list, review, why, show, history, verify.
+cli-demo-not-ours = { $path } holds something that the demo did not make. Name another folder with --out.
+cli-demo-fiction = Every organisation, person, street and insurer in it is invented.
+cli-made-book = { $files ->
+    [one] { $files } organisation
+   *[other] { $files } organisations
+} written to { $path }.
+
+acts-withheld-no-renewal = { $file }: no package, because the file gives neither issued terms nor a renewal date. Add one of them.
+acts-not-signed = { $file }: the package was not delivered, because no licensed person has signed this version of the review. Sign it, build again, then deliver.
+acts-conflict = { $file }: somebody else changed the same record since you read it. Nothing was written. Look at the difference, then enter yours again.
+
+cli-verified-seals = { $originals ->
+    [one] { $originals } original and
+   *[other] { $originals } originals and
+} { $seals ->
+    [one] { $seals } seal hold
+   *[other] { $seals } seals hold
+}; { $unsealed ->
+    [0] every entry is under a seal.
+    [one] { $unsealed } newer entry is not sealed yet.
+   *[other] { $unsealed } newer entries are not sealed yet.
+}

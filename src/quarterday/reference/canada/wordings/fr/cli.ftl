@@ -1,0 +1,101 @@
+# Ce que le terminal dit autour des résultats.
+
+cli-id = code
+cli-name = nom
+cli-file = dossier
+cli-family = famille
+cli-water = eau
+cli-rule = règle
+cli-looks-at = porte sur
+cli-basis = repose sur
+cli-province-short = prov.
+cli-renewal = échéance
+cli-offered = prime
+cli-change = écart
+cli-findings = constats
+cli-decisions = à décider
+cli-first = d'abord
+cli-premium = prime avant taxes
+cli-state = état
+
+cli-started = La base est prête : { $place }
+cli-started-next = Ensuite : quarterday load VOTRE-CLASSEUR.xlsx --preview
+cli-files = { $n ->
+    [one] { $n } dossier.
+   *[other] { $n } dossiers.
+}
+cli-renews = Échéance : { $day }.
+cli-no-coverage = Il n'y a pas de garantie { $id } dans le catalogue; « quarterday coverages » en donne la liste.
+cli-does-not = Ce qu'elle ne fait pas : { $text }
+cli-board-asks = Ce qu'un conseil devrait demander : { $text }
+cli-answers = Causes de sinistre auxquelles elle répond : { $causes }.
+cli-review-of = Examen pour l'échéance du { $renewal }, en date du { $day }.
+cli-agenda = À décider par les responsables :
+cli-why-hint = D'où vient un chiffre : quarterday why { $file } CHIFFRE (le mot entre crochets).
+cli-set-aside = Mis de côté : { $reason }
+cli-no-figure = L'examen n'a pas de chiffre { $figure }. Les plus proches : { $near }
+cli-signed = { $reviewer } a signé l'examen du dossier { $file } en date du { $day }.
+cli-choose-files = Dites quels dossiers : nommez-les, ou utilisez --due DU..AU, ou --all (un seul des trois).
+cli-reviewing = Examen
+cli-building = Production
+cli-loading = Chargement
+cli-built-one = Produit : { $path } (version { $version }).
+cli-built-many = { $n ->
+    [one] { $n } trousse produite
+   *[other] { $n } trousses produites
+}{ $drafts ->
+    [0] .
+   *[other] , dont { $drafts } à l'état d'ébauche tant qu'un titulaire de permis n'a pas signé l'examen.
+}
+cli-draft = C'est une ébauche : un titulaire de permis doit signer l'examen du dossier { $file } avant la remise.
+cli-not-json = Ce n'est pas du JSON : { $why }
+cli-not-object = Donnez les entrées en un seul objet JSON, comme {"{"}"value": "250000"{"}"}.
+cli-verified = { $files ->
+    [one] { $files } dossier, { $entries } inscriptions
+   *[other] { $files } dossiers, { $entries } inscriptions
+} : rien n'a été altéré.
+cli-verify-faults = { $n ->
+    [one] { $n } anomalie trouvée.
+   *[other] { $n } anomalies trouvées.
+}
+
+cli-load-nothing = Rien n'a été écrit. Lisez l'aperçu, puis chargez sans --preview.
+cli-load-stopped = Rien n'a été écrit : { $n ->
+    [one] { $n } ligne est à corriger
+   *[other] { $n } lignes sont à corriger
+}. Pour charger dès maintenant les bonnes lignes, ajoutez --accept-with-errors.
+cli-load-annotated = Une copie annotée à chaque erreur : { $path }
+cli-load-done = { $entries ->
+    [0] Rien de neuf : tout était déjà au dossier.
+    [one] { $entries } inscription ajoutée dans { $files } dossier.
+   *[other] { $entries } inscriptions ajoutées dans { $files } dossiers.
+}
+cli-mapping = Comment les colonnes ont été lues :
+
+cli-demo-workbook = Le classeur d'un cabinet inventé : { $path }
+cli-demo-loaded = { $files } organismes chargés, { $entries } inscriptions, chacune avec sa feuille et sa ligne.
+cli-demo-flagship = Un dossier, examiné en date du { $day } :
+cli-demo-packages = Les trousses sont dans { $path }; commencez par { $first }
+cli-demo-rest = Ensuite : quarterday --store { $store } list, review, why, show, history, verify.
+cli-demo-not-ours = { $path } contient autre chose que la démonstration. Indiquez un autre dossier avec --out.
+cli-demo-fiction = Tous les organismes, personnes, rues et assureurs y sont inventés.
+cli-made-book = { $files ->
+    [one] { $files } organisme écrit
+   *[other] { $files } organismes écrits
+} dans { $path }.
+
+acts-withheld-no-renewal = { $file } : pas de trousse, car le dossier ne donne ni contrat émis ni date d'échéance. Ajoutez l'un ou l'autre.
+acts-not-signed = { $file } : la trousse n'a pas été remise, car aucun titulaire de permis n'a signé cette version de l'examen. Signez, produisez de nouveau, puis remettez.
+acts-conflict = { $file } : quelqu'un a modifié la même fiche depuis votre lecture. Rien n'a été écrit. Voyez la différence, puis saisissez de nouveau la vôtre.
+
+cli-verified-seals = { $originals ->
+    [one] { $originals } original et
+   *[other] { $originals } originaux et
+} { $seals ->
+    [one] { $seals } sceau sont intacts
+   *[other] { $seals } sceaux sont intacts
+}; { $unsealed ->
+    [0] toutes les inscriptions sont scellées.
+    [one] { $unsealed } inscription plus récente n'est pas encore scellée.
+   *[other] { $unsealed } inscriptions plus récentes ne sont pas encore scellées.
+}
