@@ -1,0 +1,66 @@
+"""What can be wrong with a workbook, and where."""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date
+from typing import Literal
+
+from quarterday.core.words import Arg, Words, words
+
+Severity = Literal["refused", "asks", "note"]
+_LONGEST_SHOWN = 60
+
+
+class Unreadable(ValueError):
+    """Raised when nothing of a file can be read; ``words`` is the sentence for the person."""
+
+    def __init__(self, id: str, **args: Arg) -> None:
+        super().__init__(id)
+        self.words = words(id, **args)
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A place in a workbook: row and column number count from 1; None means all of them."""
+
+    sheet: str
+    row: int | None = None
+    column: int | None = None
+    heading: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """What is wrong at a spot, and the remedy.
+
+    ``refused`` rows are left out; what ``asks`` goes on only when a person accepts; a ``note`` says
+    what was done or left alone.
+    """
+
+    severity: Severity
+    spot: Spot
+    what: Words
+    remedy: Words | None = None
+    value: str = ""
+    account: str = ""
+
+
+def refused(faults: Iterable[Fault]) -> tuple[Fault, ...]:
+    """Return the faults that leave rows out."""
+    return tuple(fault for fault in faults if fault.severity == "refused")
+
+
+def shown(value: object) -> str:
+    """Return a cell's value as it can be printed: short, on one line, without odd characters."""
+    text = value.isoformat() if isinstance(value, date) else str(value)
+    text = " ".join(text.split(" "))
+    safe = "".join(_safe(c) for c in text[: _LONGEST_SHOWN + 1])
+    return safe if len(text) <= _LONGEST_SHOWN else f"{safe[:_LONGEST_SHOWN]}…"
+
+
+def _safe(character: str) -> str:
+    odd = unicodedata.category(character) in {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
+    return f"U+{ord(character):04X}" if odd else character
