@@ -1,0 +1,249 @@
+"""Coverages that are open: not in the terms though the organisation needs them, or on offer.
+
+Abuse cover and the cover of a declared activity have rules of their own in the family ``people``.
+What could really hurt is told alone, up to a number; smaller options are one finding together, so
+that the agenda stays short. What the library misses beyond that goes to the broker.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from decimal import Decimal
+
+from quarterday.core.figure import Node
+from quarterday.core.file.records import Building, Terms
+from quarterday.core.file.records.terms import Option
+from quarterday.core.money import Money
+from quarterday.core.reference import CoverageType
+from quarterday.core.review.case import Case
+from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
+from quarterday.core.review.need import Need, need
+from quarterday.core.review.priority import ordered
+from quarterday.core.review.rules.terms.changes import MOST_NAMED, shortened
+from quarterday.core.review.rules.terms.evidence import cover, fact_of
+from quarterday.core.terms.presence import gives
+from quarterday.core.values.cost import number
+from quarterday.core.words import Words, words
+
+TOLD_ALONE = "terms.options-told-alone"
+ACTIVITY_COVERAGES: tuple[str, ...] = (
+    "travel",
+    "hall-rental-liability",
+    "non-owned-vehicle",
+    "products-liability",
+    "counselling-liability",
+    "construction-in-progress",
+)
+_ABUSE = "abuse"
+
+
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """A coverage the terms do not give, whether it is needed, and the option on offer for it."""
+
+    coverage: CoverageType
+    need: Need
+    option: Option | None
+    building: Building | None = None
+
+    @property
+    def key(self) -> str:
+        """The coverage, and the building when only one lacks it."""
+        return f"{self.coverage.id}/{self.building.id}" if self.building else self.coverage.id
+
+
+def gap_of(case: Case, terms: Terms, coverage: CoverageType) -> Gap | None:
+    """Return the gap that ``terms`` leave at ``coverage``; None when they give it."""
+    if gives(terms, coverage.id):
+        return None
+    return Gap(coverage, need(coverage.needed_when, case.file), option_of(terms, coverage.id))
+
+
+def option_of(terms: Terms, coverage: str, location: str | None = None) -> Option | None:
+    """Return the cheapest option for a coverage; one without a price comes last."""
+    found = [
+        o for o in terms.options if o.coverage == coverage and location in {None, o.location, "*"}
+    ]
+    return min(found, key=lambda o: (o.price is None, o.price or Decimal(0)), default=None)
+
+
+def price_of(terms: Terms, option: Option | None) -> Money | None:
+    """Return what an option costs a year; None means: ask."""
+    return terms.money(option.price) if option and option.price is not None else None
+
+
+def option_facts(case: Case, terms: Terms, option: Option | None) -> tuple[Node, ...]:
+    """Return an option's price, limit and deductible as facts."""
+    if option is None:
+        return ()
+    shown = {"price": option.price, "limit": option.limit, "deductible": option.deductible}
+    path = f"option/{option.coverage}/{option.location}"
+    return tuple(
+        fact_of(case.file, terms, path, name, terms.money(amount))
+        for name, amount in shown.items()
+        if amount is not None
+    )
+
+
+def _gaps(case: Case, terms: Terms) -> Iterator[Gap]:
+    for coverage in case.reference.coverages.values():
+        found = gap_of(case, terms, coverage)
+        if found and coverage.family != _ABUSE:
+            yield found
+        elif coverage.id == "building":
+            yield from _uninsured_buildings(case, terms, coverage)
+
+
+def _uninsured_buildings(case: Case, terms: Terms, coverage: CoverageType) -> Iterator[Gap]:
+    """Yield a gap for each building of the organisation's own that has no line of its own."""
+    for building in case.file.buildings:
+        if building.ownership == "own" and not gives(terms, coverage.id, building.id):
+            option = option_of(terms, coverage.id, building.id)
+            owned = words("reason-building-ownership", building=building.name)
+            facts = (case.file.fact(building, "ownership", "text"),)
+            yield Gap(coverage, Need("yes", (owned,), facts), option, building)
+
+
+def _hurts(case: Case, gap: Gap) -> bool:
+    condition = gap.coverage.hurts_when
+    return condition is not None and need(condition, case.file).answer == "yes"
+
+
+def option_open(case: Case) -> Iterator[Finding]:
+    """Find needed coverages that are open, options on offer, and what must be asked first."""
+    terms = case.terms
+    if terms is None:
+        return
+    gaps = [g for g in _gaps(case, terms) if g.coverage.id not in ACTIVITY_COVERAGES]
+    needed = [g for g in gaps if g.need.answer == "yes"]
+    alone = ordered(_alone(case, terms, gap) for gap in needed if _hurts(case, gap))
+    told = alone[: int(number(case.parameter(TOLD_ALONE)))]
+    yield from told
+    rest = [g for g in needed if g.key not in {f.subject.key for f in told}]
+    yield from _together(case, terms, rest)
+    yield from _for_broker(rest)
+    yield from _questions(case, gaps, terms)
+
+
+def _alone(case: Case, terms: Terms, gap: Gap) -> Finding:
+    price = price_of(terms, gap.option)
+    limit = gap.option.limit if gap.option else None
+    at_risk = terms.money(limit) if limit else None
+    named = _named(gap)
+    return Finding(
+        rule="terms.option-open",
+        subject=Subject("coverage", gap.key, named),
+        audience=("leaders", "broker"),
+        kind="decide",
+        priority=Priority(
+            tier=Tier.SAFETY_OR_DUTY if gap.coverage.safety else Tier.MONEY,
+            at_risk=at_risk,
+            cost=price,
+            reasons=tuple(words("reason-because", fact=reason) for reason in gap.need.because),
+        ),
+        title=words("terms-option-open-title", coverage=named, **_priced(price)),
+        means=words("terms-option-open-means", **_why(gap.need), **_limited(at_risk)),
+        todo=words("terms-option-open-todo", case="price" if price else "ask"),
+        evidence=(*option_facts(case, terms, gap.option), *gap.need.facts),
+        encloses=("options", "decisions-form"),
+    )
+
+
+def _named(gap: Gap) -> Words:
+    if gap.building is None:
+        return cover(gap.coverage.id)
+    return words("coverage-at", coverage=cover(gap.coverage.id), place=gap.building.name)
+
+
+def _priced(price: Money | None) -> dict[str, str | Money]:
+    return {"price": price, "case": "price"} if price else {"case": "ask"}
+
+
+def _limited(limit: Money | None) -> dict[str, str | Money]:
+    return {"limit": limit, "case": "limit"} if limit else {"case": "plain"}
+
+
+def _why(needed: Need) -> dict[str, str | tuple[Words, ...]]:
+    if not needed.because:
+        return {"why": "always"}
+    return {"because": needed.because, "why": "because"}
+
+
+def _together(case: Case, terms: Terms, rest: list[Gap]) -> Iterator[Finding]:
+    """Yield one finding for the options on offer that are not told alone."""
+    gaps = {(g.option.coverage, g.option.location) for g in rest if g.option}
+    raises = {(o.coverage, o.location) for o in terms.options if gives(terms, o.coverage)}
+    found = [o for o in terms.options if (o.coverage, o.location) in gaps | raises]
+    if not found:
+        return
+    yield Finding(
+        rule="terms.option-open",
+        subject=Subject("terms", "others", words("options-together")),
+        audience=("leaders", "broker"),
+        kind="decide",
+        priority=Priority(Tier.MONEY, reasons=(words("reason-smaller-options"),)),
+        title=words("terms-options-together-title", count=len(found)),
+        means=words(
+            "terms-options-together-means",
+            options=shortened(case, [_offer(case, terms, o) for o in found]),
+        ),
+        todo=words("terms-options-together-todo"),
+        evidence=tuple(n for o in found for n in option_facts(case, terms, o)),
+        encloses=("options", "decisions-form"),
+    )
+
+
+def _offer(case: Case, terms: Terms, option: Option) -> Words:
+    """Return an option in words: what it adds or raises, where, and its price."""
+    place = case.building_name(option.location)
+    name = cover(option.coverage)
+    if option.location != "*":
+        name = words("coverage-at", coverage=name, place=place)
+    act = "raise" if gives(terms, option.coverage) else "add"
+    return words("option-offer", coverage=name, act=act, **_priced(price_of(terms, option)))
+
+
+def _for_broker(rest: list[Gap]) -> Iterator[Finding]:
+    """Yield what the library says is needed and nobody has priced."""
+    found = [g for g in rest if g.option is None]
+    if not found:
+        return
+    yield Finding(
+        rule="terms.option-open",
+        subject=Subject("terms", "library", words("coverages-not-shown")),
+        audience=("broker",),
+        kind="know",
+        priority=Priority(Tier.RECORD, reasons=(words("reason-maybe-inside-another"),)),
+        title=words("terms-not-shown-title", count=len(found)),
+        means=words("terms-not-shown-means", coverages=tuple(_named(g) for g in found)),
+        todo=words("terms-not-shown-todo"),
+        evidence=tuple({f.id: f for g in found for f in g.need.facts}.values()),
+    )
+
+
+def _questions(case: Case, gaps: list[Gap], terms: Terms) -> Iterator[Finding]:
+    """Yield the questions nobody answered that decide whether a coverage is needed."""
+    activities = (gap_of(case, terms, c) for c in case.reference.coverages.values()
+                  if c.id in ACTIVITY_COVERAGES)  # fmt: skip
+    unknown = [g for g in (*gaps, *activities) if g and g.need.answer == "unknown"]
+    asked = tuple(dict.fromkeys(q for g in unknown for q in g.need.open_questions))
+    if not asked:
+        return
+    of_buildings = any(subject == "building" for g in unknown for subject, _ in g.need.asks)
+    yield Finding(
+        rule="terms.option-open",
+        subject=Subject("operations", "questions", words("open-questions")),
+        audience=("leaders", "broker"),
+        kind="send back",
+        priority=Priority(Tier.RECORD, reasons=(words("reason-unanswered"),)),
+        title=words("terms-questions-title", count=len(asked)),
+        means=words("terms-questions-means", questions=shortened(case, asked)),
+        todo=words("terms-questions-todo"),
+        encloses=("operations-form", *(("statement-of-values",) if of_buildings else ())),
+    )
+
+
+RULES: tuple[Rule, ...] = (
+    Rule("terms.option-open", "coverage", option_open, (TOLD_ALONE, MOST_NAMED)),
+)
