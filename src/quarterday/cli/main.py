@@ -1,4 +1,4 @@
-"""The program ``quarterday``: its options, its commands, and how it says that something is wrong."""
+"""The program ``quarterday``: its options, its commands, and how it tells of trouble."""
 
 from __future__ import annotations
 

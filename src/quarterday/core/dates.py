@@ -10,6 +10,7 @@ from typing import Literal
 
 import holidays
 
+SATURDAY = 5  # as date.weekday counts
 Roll = Literal["forwards", "backwards", "modified-following"]
 
 
@@ -107,8 +108,8 @@ def _holidays(province: str) -> holidays.HolidayBase:
 
 
 def is_business_day(day: date, province: str) -> bool:
-    """Tell whether offices in ``province`` (ISO 3166-2 letters, e.g. ``ON``) are open on ``day``."""
-    return day.weekday() < 5 and day not in _holidays(province)
+    """Tell whether offices in ``province`` (ISO 3166-2 letters, like ON) are open on ``day``."""
+    return day.weekday() < SATURDAY and day not in _holidays(province)
 
 
 def next_business_day(day: date, province: str) -> date:

@@ -9,6 +9,7 @@ from bisect import bisect_right
 from collections.abc import Mapping
 from datetime import date
 from decimal import Decimal
+from itertools import pairwise
 from typing import Annotated, Literal, Self
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
@@ -89,7 +90,8 @@ class ParameterSeries(Shape):
         """Return the value in force on ``day``; LookupError before the first date."""
         index = bisect_right([dated.since for dated in self.values], day)
         if not index:
-            raise LookupError(f"{self.id} has no value on {day}; its first is {self.values[0].since}.")
+            first = self.values[0].since
+            raise LookupError(f"{self.id} has no value on {day}; its first is {first}.")
         dated = self.values[index - 1]
         return Parameter(
             id=self.id,
@@ -114,7 +116,7 @@ class IndexRelease(Shape):
     @model_validator(mode="after")
     def _no_gap(self) -> Self:
         quarters = sorted(self.points)
-        if any(a.shifted(1) != b for a, b in zip(quarters, quarters[1:], strict=False)):
+        if any(a.shifted(1) != b for a, b in pairwise(quarters)):
             raise ValueError(f"index {self.geography}: a quarter is missing")
         if any(value <= 0 for value in self.points.values()):
             raise ValueError(f"index {self.geography}: a value is zero or negative")

@@ -8,12 +8,12 @@ from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.records import Delivery, PackageBuilt
 from quarterday.core.reference import Reference
 from quarterday.core.words import words
-from quarterday.office.reviewing import last_change, signature
+from quarterday.office.reviewing import signature
 from quarterday.office.trouble import Trouble
 from quarterday.store import ledger
 
 
-def deliver(  # noqa: PLR0913 - a delivery is what, to whom, how, when and by whom
+def deliver(
     id: str, reference: Reference, language: str, *, to: str, way: str, on: date, by: str
 ) -> Entry:
     """Record that the newest package in ``language`` went to somebody.
@@ -31,7 +31,7 @@ def deliver(  # noqa: PLR0913 - a delivery is what, to whom, how, when and by wh
     covered = (
         signed is not None
         and newest is not None
-        and (newest.seq, newest.built_on) == (last_change(file), signed.as_of)
+        and (newest.seq, newest.built_on) == (file.last_change, signed.as_of)
         and newest.reviewer == signed.reviewer
     )
     if newest is None or not covered:

@@ -17,7 +17,7 @@ from quarterday.core.file.records import PackageBuilt
 from quarterday.core.review.case import NoRenewal
 from quarterday.core.review.review import review
 from quarterday.core.words import Words, words
-from quarterday.office.reviewing import last_change, signature
+from quarterday.office.reviewing import signature
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.package import Package, build
 from quarterday.store import ledger, originals, setup
@@ -87,12 +87,12 @@ def compose(order: Order, brokerage: Brokerage) -> Composed:
     done = review(file, data, as_of)
     language = order.language or file.organisation.language
     reviewer = covering.reviewer if covering else None
-    version = _version(file, (done.renewal, language), (last_change(file), as_of, reviewer))
+    version = _version(file, (done.renewal, language), (file.last_change, as_of, reviewer))
     made: Package = build(
         done, file, data, brokerage, language, version=version, built_on=as_of, signed=covering
     )
     return Composed(
-        file.id, done.renewal, language, version, as_of, last_change(file), reviewer,
+        file.id, done.renewal, language, version, as_of, file.last_change, reviewer,
         made.pdf, made.enclosed,
     )  # fmt: skip
 

@@ -8,13 +8,11 @@ from quarterday.catalogue.speech import Speech
 from quarterday.core.file.chain import hashed
 from quarterday.core.file.entry import Draft, Entry, Origin, canonical
 from quarterday.core.file.fold import File
-from quarterday.core.file.records import Delivery, PackageBuilt, ReviewSigned
+from quarterday.core.file.records import ReviewSigned
 from quarterday.core.reference import Reference
 from quarterday.core.review.review import Review, review
 from quarterday.office import plain
 from quarterday.store import ledger
-
-_PROOF = {ReviewSigned.kind, PackageBuilt.kind, Delivery.kind}
 
 
 def review_file(id: str, reference: Reference, as_of: date) -> tuple[File, Review]:
@@ -23,19 +21,12 @@ def review_file(id: str, reference: Reference, as_of: date) -> tuple[File, Revie
     return file, review(file, reference, as_of)
 
 
-def last_change(file: File) -> int:
-    """Return the number of the newest entry that says something about the organisation."""
-    changes = (h.entry.seq for (kind, _), h in file.held.items() if kind not in _PROOF)
-    return max(changes, default=0)
-
-
 def digest(done: Review, reference: Reference) -> str:
-    """Return the digest of everything a review says, whatever the file's later proof entries."""
-    said = plain.review(done, Speech(reference, "en"))
-    return hashed(canonical({name: said[name] for name in said if name != "seq"}))
+    """Return the digest of everything a review says."""
+    return hashed(canonical(plain.review(done, Speech(reference, "en"))))
 
 
-def sign(  # noqa: PLR0913 - who, what, when and by which licence are all part of a signature
+def sign(
     id: str, reference: Reference, *, reviewer: str, licence: str, as_of: date, by: str
 ) -> Entry:
     """Record that a named licensed person reviewed the file as on a day."""
@@ -45,7 +36,7 @@ def sign(  # noqa: PLR0913 - who, what, when and by which licence are all part o
         as_of=as_of,
         reviewer=reviewer,
         licence=licence,
-        seq=last_change(file),
+        seq=file.last_change,
         review_digest=digest(done, reference),
     )
     draft = Draft("sign", record.kind, record.key, record.body(), Origin(way="office", person=by))
@@ -60,7 +51,7 @@ def signature(file: File, reference: Reference) -> ReviewSigned | None:
     """
     renewal = file.renewal
     signed = file.get(ReviewSigned, str(renewal)) if renewal else None
-    if signed is None or signed.seq != last_change(file):
+    if signed is None or signed.seq != file.last_change:
         return None
     same = digest(review(file, reference, signed.as_of), reference) == signed.review_digest
     return signed if same else None

@@ -86,8 +86,8 @@ def _packages(screen: Screen, made: Demo, workers: int) -> Path:
               help="A workbook (.xlsx), or a folder for CSV files.")  # fmt: skip
 @json_option
 @click.pass_context
-def make_book(  # noqa: PLR0913 - one parameter an option
-    context: click.Context, files: int, seed: int, as_of: date, out: Path, as_json: bool
+def make_book(
+    context: click.Context, /, *, files: int, seed: int, as_of: date, out: Path, as_json: bool
 ) -> None:
     """Write an invented book of any size."""
     from quarterday.office import books

@@ -28,8 +28,8 @@ from quarterday.core.words import Term
 @click.option("--workers", type=click.IntRange(1, 64), default=2, show_default=True)
 @json_option
 @click.pass_context
-def package(  # noqa: PLR0913 - one parameter an option
-    context: click.Context, files: tuple[str, ...], due: tuple[date, date] | None,
+def package(
+    context: click.Context, /, *, files: tuple[str, ...], due: tuple[date, date] | None,
     everything: bool, out: Path, paper: str | None, as_of: date | None, brand: Path | None,
     workers: int, as_json: bool,
 ) -> None:  # fmt: skip

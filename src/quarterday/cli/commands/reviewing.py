@@ -31,8 +31,8 @@ from quarterday.core.words import Term
 @as_of_option
 @json_option
 @click.pass_context
-def review_files(  # noqa: PLR0913 - one parameter an option
-    context: click.Context, files: tuple[str, ...], due: tuple[date, date] | None,
+def review_files(
+    context: click.Context, /, *, files: tuple[str, ...], due: tuple[date, date] | None,
     everything: bool, as_of: date, as_json: bool,
 ) -> None:  # fmt: skip
     """Review FILES: what was noticed, in order, and what the leaders decide."""
@@ -105,7 +105,7 @@ def why(context: click.Context, file: str, figure: str, as_of: date, as_json: bo
     screen = screen_of(context)
     figures = reviewing.review_file(file, screen.reference, as_of)[1].figures()
     if figure not in figures:
-        near = ", ".join(sorted(id for id in figures if figure.split("@")[0] in id)[:6])
+        near = ", ".join(sorted(id for id in figures if figure.partition("@")[0] in id)[:6])
         raise click.BadParameter(screen.words("cli-no-figure", figure=figure, near=near or "–"))
     if as_json:
         screen.json(plain.node(figures[figure], screen.speech))

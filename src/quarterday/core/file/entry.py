@@ -13,7 +13,7 @@ Way = Literal["workbook", "csv", "form", "person", "room", "office"]
 
 
 class Place(BaseModel):
-    """A spot in a document: sheet and row, page and field; ``part`` says which part of the record."""
+    """A spot in a document: sheet and row, or field; ``part`` says which part of the record."""
 
     model_config = ConfigDict(frozen=True, extra="forbid")
 

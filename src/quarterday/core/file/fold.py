@@ -16,10 +16,13 @@ from quarterday.core.file.records import (
     Building,
     Claim,
     Contact,
+    Delivery,
     Interest,
     Operations,
     Organisation,
+    PackageBuilt,
     Record,
+    ReviewSigned,
     Terms,
     Valuation,
 )
@@ -29,6 +32,7 @@ from quarterday.core.words import words
 
 R = TypeVar("R", bound=Record)
 Ref = tuple[str, str]
+PROOF = frozenset({Delivery.kind, PackageBuilt.kind, ReviewSigned.kind})
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +64,15 @@ class File:
     def entry_of(self, record: Record) -> Entry:
         """Return the entry that holds ``record``; KeyError when the file does not hold it."""
         return self.held[record.kind, record.key].entry
+
+    @property
+    def last_change(self) -> int:
+        """The newest entry that says something about the organisation; 0 when there is none.
+
+        Signatures, packages and deliveries prove what was said; they change nothing of it.
+        """
+        changes = (h.entry.seq for (kind, _), h in self.held.items() if kind not in PROOF)
+        return max(changes, default=0)
 
     @property
     def organisation(self) -> Organisation:

@@ -18,7 +18,7 @@ from quarterday.core.review.rules import RULES
 
 @dataclass(frozen=True, slots=True)
 class Review:
-    """What the review of a file said on a day, computed from entry ``seq``."""
+    """What the review of a file said on a day; ``seq`` is the file's newest change then."""
 
     file: str
     seq: int
@@ -45,4 +45,4 @@ def review(file: File, reference: Reference, as_of: date) -> Review:
     aside = {a.finding: a.reason for a in file.all(FindingSetAside) if a.renewal == case.renewal}
     told = [replace(finding, set_aside=aside.get(finding.id)) for finding in found]
     findings = ordered(told)
-    return Review(file.id, file.seq, case.renewal, as_of, findings, agenda(findings))
+    return Review(file.id, file.last_change, case.renewal, as_of, findings, agenda(findings))
