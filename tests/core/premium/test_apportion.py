@@ -66,11 +66,11 @@ def test_another_unit_divides_in_whole_units() -> None:
 @pytest.mark.parametrize(
     ("total", "given_weights", "unit", "says"),
     [
-        (ONE, {"a": Decimal(0), "b": Decimal(0)}, ONE, "add up to zero"),
-        (ONE, {}, ONE, "add up to zero"),
-        (ONE, {"a": ONE, "b": Decimal(-1)}, ONE, "negative"),
-        (Decimal("0.005"), {"a": ONE}, Decimal("0.01"), "whole number of 0.01"),
-        (ONE, {"a": ONE}, Decimal(0), "not above zero"),
+        (ONE, {"a": Decimal(0), "b": Decimal(0)}, ONE, "apportion-no-weight"),
+        (ONE, {}, ONE, "apportion-no-weight"),
+        (ONE, {"a": ONE, "b": Decimal(-1)}, ONE, "apportion-negative"),
+        (Decimal("0.005"), {"a": ONE}, Decimal("0.01"), "apportion-not-whole"),
+        (ONE, {"a": ONE}, Decimal(0), "apportion-unit"),
     ],
 )
 def test_what_cannot_be_divided_is_refused_in_a_sentence(
@@ -81,7 +81,7 @@ def test_what_cannot_be_divided_is_refused_in_a_sentence(
 
 
 def test_parts_that_cannot_be_rounded_to_the_amount_are_refused() -> None:
-    with pytest.raises(CannotApportion, match="cannot be rounded"):
+    with pytest.raises(CannotApportion, match="apportion-wrong-sum"):
         rounded_to({"a": Fraction(1), "b": Fraction(2)}, Decimal(4), ONE)
 
 

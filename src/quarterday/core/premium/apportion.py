@@ -14,12 +14,14 @@ from fractions import Fraction
 from math import ceil, floor
 from typing import TypeVar
 
+from quarterday.core.given import Unusable
 from quarterday.core.money import CENT
+from quarterday.core.words import words
 
 K = TypeVar("K", bound=Hashable)
 
 
-class CannotApportion(ValueError):
+class CannotApportion(Unusable):
     """Raised when an amount cannot be divided as asked."""
 
 
@@ -27,7 +29,7 @@ def _units(amount: Decimal, unit: Decimal) -> int:
     """Return ``amount`` as a whole number of units."""
     units = Fraction(amount) / Fraction(unit)
     if units.denominator != 1:
-        raise CannotApportion(f"{amount} is not a whole number of {unit}; round it first.")
+        raise CannotApportion(words("apportion-not-whole", amount=amount, unit=unit))
     return int(units)
 
 
@@ -42,7 +44,7 @@ def _rounded(exact: Mapping[K, Fraction], units: int) -> dict[K, int]:
     found = {key: floor(part) for key, part in exact.items()}
     left = units - sum(found.values())
     if not 0 <= left <= sum(ceil(part) - floor(part) for part in exact.values()):
-        raise CannotApportion("The parts cannot be rounded to that amount; check their sum.")
+        raise CannotApportion(words("apportion-wrong-sum", amount=units))
     by_loss = sorted(
         exact, key=lambda key: (floor(exact[key]) - exact[key], -abs(exact[key]), str(key))
     )
@@ -74,11 +76,11 @@ def apportion(
     (CannotApportion). Largest remainder, also called Hamilton's method; ties as the module says.
     """
     if unit <= 0:
-        raise CannotApportion(f"The unit {unit} is not above zero.")
+        raise CannotApportion(words("apportion-unit", unit=unit))
     if any(weight < 0 for weight in weights.values()):
-        raise CannotApportion("A weight is negative; give weights of zero or more.")
+        raise CannotApportion(words("apportion-negative"))
     whole = sum((Fraction(weight) for weight in weights.values()), Fraction(0))
     if not whole:
-        raise CannotApportion("The weights add up to zero; give at least one above zero.")
+        raise CannotApportion(words("apportion-no-weight"))
     shares = {key: Fraction(total) * Fraction(weight) / whole for key, weight in weights.items()}
     return rounded_to(shares, total, unit)

@@ -142,11 +142,12 @@ class _Check:
 
     def figure(self, of: Of, ids: tuple[str, str], value: Money, how: Words) -> Figure:
         coverage, location = ids
-        label = words(
-            f"money-table-{of}",
-            coverage=coverage_name(self.reference, coverage),
-            location=self.place(location),
-        )
+        named: dict[str, Term | Words | str] = {}
+        if of in {"cell", "coverage"}:
+            named["coverage"] = coverage_name(self.reference, coverage)
+        if of in {"cell", "location"}:
+            named["location"] = self.place(location)
+        label = words(f"money-table-{of}", **named)
         id = f"premium/{self.terms.key}/{of}/{coverage}/{location}"
         return Figure(id, value, "money", label, how)
 

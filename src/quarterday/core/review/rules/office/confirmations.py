@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from typing import get_args
 
@@ -35,8 +36,10 @@ def _key_contacts(case: Case) -> tuple[Contact, ...]:
 
 
 def _when_confirmed(case: Case, contact: Contact) -> Fact:
-    field, unit = ("confirmed_on", "date") if contact.confirmed_on else ("name", "text")
-    return case.file.fact(contact, field, unit)  # type: ignore[arg-type]
+    if contact.confirmed_on is None:
+        return case.file.fact(contact, "name", "text")
+    fact = case.file.fact(contact, "confirmed_on", "date")
+    return replace(fact, label=words("office-contact-confirmed", name=contact.name))
 
 
 def contact_unconfirmed(case: Case) -> Iterator[Finding]:
@@ -119,9 +122,10 @@ def _unauthorised(case: Case, gone: tuple[Authority, ...], missing: tuple[str, .
 
 def _authority_facts(case: Case, gone: tuple[Authority, ...]) -> Iterator[Fact]:
     for authority in gone:
-        yield case.file.fact(authority, "area", "text")
+        area = Term("area", authority.area)
+        yield replace(case.file.fact(authority, "area", "text"), value=area)
         contact = case.file.get(Contact, authority.contact)
-        if contact:
+        if contact and contact.left_on:
             yield case.file.fact(contact, "left_on", "date")
 
 

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
+from quarterday.core.figure import Fact
 from quarterday.core.file.records import Interest
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Subject, Tier
 from quarterday.core.review.priority import placed
 from quarterday.core.review.rules.office.confirmations import oldest_confirmation
-from quarterday.core.words import words
+from quarterday.core.words import Term, words
 
 
 def interests(case: Case) -> Iterator[Finding]:
@@ -20,6 +22,12 @@ def interests(case: Case) -> Iterator[Finding]:
         yield _current(case, current)
     if paid_off:
         yield _paid_off(case, paid_off)
+
+
+def _status(case: Case, interest: Interest) -> Fact:
+    fact = case.file.fact(interest, "status", "text")
+    label = words("office-interest-of", name=interest.name)
+    return replace(fact, value=Term("interest-status", interest.status), label=label)
 
 
 def _names(some: tuple[Interest, ...]) -> tuple[str, ...]:
@@ -45,7 +53,7 @@ def _current(case: Case, some: tuple[Interest, ...]) -> Finding:
         title=words(f"office-interests-{which}-title", names=names, count=len(names)),
         means=words("office-interests-means"),
         todo=words(f"office-interests-{which}-todo"),
-        evidence=(*(case.file.fact(i, "status", "text") for i in open_ or some), months),
+        evidence=(*(_status(case, i) for i in open_ or some), months),
         encloses=("interests-form", "copies-for-lenders") if open_ else ("copies-for-lenders",),
     )
 
@@ -61,6 +69,6 @@ def _paid_off(case: Case, some: tuple[Interest, ...]) -> Finding:
         title=words("office-interests-paid-off-title", names=names, count=len(names)),
         means=words("office-interests-paid-off-means"),
         todo=words("office-interests-paid-off-todo"),
-        evidence=tuple(case.file.fact(i, "status", "text") for i in some),
+        evidence=tuple(_status(case, i) for i in some),
         encloses=("interests-form",),
     )
