@@ -23,6 +23,11 @@ DOLLAR = Decimal(1)
 SHOWN = Decimal("0.0001")  # index levels in a trace: enough to redo the sum to the dollar
 
 
+def spoken(quarter: Quarter) -> Words:
+    """Return a quarter as people write it."""
+    return words("values-quarter", year=str(quarter.year), number=quarter.number)
+
+
 class NotCoveredError(LookupError):
     """Raised when an index says nothing about a day."""
 
@@ -162,7 +167,7 @@ class Index:
         ending = ("projected-" if projected else "") + ("composite-" if composite else "")
         if not ending:
             return None
-        last = str(self.curve.quarters[-1])
+        last = spoken(self.curve.quarters[-1])
         return words(f"values-caution-{ending}index", last=last, rate=Rate(self.yearly))
 
     def point(self, quarter: Quarter) -> Parameter:
@@ -171,7 +176,7 @@ class Index:
             id=f"index/{self.release.geography}/{quarter}",
             value=self.release.points[quarter],
             unit="index",
-            label=words("values-index-point", place=self.place, quarter=str(quarter)),
+            label=words("values-index-point", place=self.place, quarter=spoken(quarter)),
             source=self.release.source.source(),
             since=self.release.released_on,
         )
@@ -182,8 +187,8 @@ class Index:
         quarters = self.curve.around(day)
         how = words(
             f"values-how-{'projected' if found.projected else f'level-{len(quarters)}'}",
-            first=str(quarters[0]),
-            last=str(quarters[-1]),
+            first=spoken(quarters[0]),
+            last=spoken(quarters[-1]),
             rate=Rate(self.yearly),
         )
         return Figure(
