@@ -1,22 +1,24 @@
-"""The tax that the invented insurers print on a premium."""
+"""The tax that an invented insurer prints: that of the province, when the premium starts."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable
 from datetime import date
 from decimal import Decimal
 
-RATES: Mapping[str, Decimal] = {
-    "ON": Decimal("0.08"),
-    "MB": Decimal("0.07"),
-    "SK": Decimal("0.06"),
-    "NL": Decimal("0.15"),
-}
-QUEBEC_UNTIL_2026, QUEBEC_SINCE_2027 = Decimal("0.09"), Decimal("0.09975")
+from quarterday.catalogue.load import reference
+from quarterday.core.file.records.terms import Premium
+from quarterday.core.money import Money, total
+from quarterday.core.premium.tax import tax
 
 
-def tax_rate(province: str, paid_on: date) -> Decimal:
-    """Return the rate in a province on the day the premium is paid; zero where there is no tax."""
-    if province == "QC":
-        return QUEBEC_UNTIL_2026 if paid_on < date(2027, 1, 1) else QUEBEC_SINCE_2027
-    return RATES.get(province, Decimal(0))
+def tax_on(premiums: Iterable[Premium], province: str, start: date) -> Decimal:
+    """Return the tax on a premium table, all of it paid on the first day of cover."""
+    known, cells = reference(), tuple(premiums)
+    lines = [
+        (known.coverages[cell.coverage].family, cell.coverage, Money(cell.amount))
+        for cell in cells
+        if cell.kind != "fee"
+    ]
+    fees = total(Money(cell.amount) for cell in cells if cell.kind == "fee")
+    return tax(known.provinces[province], start, start, lines, fees).tax.money.amount

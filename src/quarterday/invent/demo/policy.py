@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
@@ -20,7 +20,7 @@ from quarterday.core.file.records.terms import (
     StatedTotal,
 )
 from quarterday.core.money import round_to
-from quarterday.invent.tax import tax_rate
+from quarterday.invent.tax import tax_on
 
 Notation = Mapping[str, Any]
 PRICING = frozenset({"rate", "price", "exposure"})
@@ -131,11 +131,6 @@ def _charges(version: Notation) -> Iterator[Premium]:
         )
 
 
-def tax_on(premiums: Iterable[Premium], rate: Decimal) -> Decimal:
-    """Return the tax on all premiums but fees, rounded once to the cent."""
-    return round_to(sum((p.amount for p in premiums if p.kind != "fee"), Decimal(0)) * rate)
-
-
 def totals(premiums: tuple[Premium, ...], tax: Decimal) -> tuple[StatedTotal, ...]:
     """Return the totals an insurer prints: each coverage, each location, all, tax, and with tax."""
     by_coverage: dict[str, Decimal] = {}
@@ -156,7 +151,7 @@ def totals(premiums: tuple[Premium, ...], tax: Decimal) -> tuple[StatedTotal, ..
 def _printed(stated: tuple[StatedTotal, ...], wrong: Notation) -> tuple[StatedTotal, ...]:
     """Return the totals with those in ``wrong`` (``tax``, ``coverage sewer-backup`` …) misprinted."""
     return tuple(
-        t.model_copy(update={"amount": Decimal(wrong[name])})
+        StatedTotal(of=t.of, id=t.id, amount=wrong[name])
         if (name := t.of if t.id == EVERYWHERE else f"{t.of} {t.id}") in wrong
         else t
         for t in stated
@@ -166,7 +161,7 @@ def _printed(stated: tuple[StatedTotal, ...], wrong: Notation) -> tuple[StatedTo
 def _mistyped(cells: tuple[Premium, ...], wrong: Notation) -> tuple[Premium, ...]:
     """Return the cells with those named in ``wrong`` mistyped after the totals were made."""
     return tuple(
-        c.model_copy(update={"amount": Decimal(wrong[name])})
+        Premium.model_validate({**dict(c), "amount": wrong[name]})
         if (name := c.coverage if c.location == EVERYWHERE else f"{c.coverage}@{c.location}") in wrong
         else c
         for c in cells
@@ -200,7 +195,7 @@ def terms(name: str, version: Notation, renewal: date, province: str) -> Terms:
     unit = Decimal(version["rounding"])
     found, shared = lines(version), _shared(version)
     priced = tuple(p for line in found if (p := line.premium(unit))) + tuple(_charges(version))
-    stated = totals(priced, tax_on(priced, tax_rate(province, start)))
+    stated = totals(priced, tax_on(priced, province, start))
     return Terms(
         stage=stage,
         start=start,
