@@ -8,7 +8,8 @@ run on SQLite and, started by ``tests/postgres.sh``, on PostgreSQL.
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from datetime import datetime
 from pathlib import Path
 from urllib.parse import urlsplit
 from uuid import uuid4
@@ -19,7 +20,9 @@ from django.conf import settings
 from django.db import connection, connections
 from pytest_django.plugin import DjangoDbBlocker
 
-from quarterday.store import guards, setup
+from quarterday.core.file.entry import Draft, Entry, Origin
+from quarterday.core.file.records import Record
+from quarterday.store import guards, ledger, setup
 from quarterday.store.place import DATABASE, HOME
 
 USES_STORE = {"db", "transactional_db", "own_store"}
@@ -100,3 +103,21 @@ def _new_database(server: str, name: str) -> str:
 def _execute(server: str, statement: str) -> None:
     with psycopg.connect(server, autocommit=True) as session:
         session.execute(statement.encode())
+
+
+@pytest.fixture
+def save() -> Callable[..., tuple[Entry, ...]]:
+    """Append records to a file, typed by somebody who has seen everything unless said otherwise."""
+
+    def append(
+        file: str,
+        *records: Record,
+        by: str = "ann",
+        seen: int | None = None,
+        at: datetime | None = None,
+    ) -> tuple[Entry, ...]:
+        origin = Origin(way="person", person=by)
+        drafts = [Draft("edit", one.kind, one.key, one.body(), origin) for one in records]
+        return ledger.append(file, drafts, by=by, expected_seq=seen, at=at)
+
+    return append

@@ -19,10 +19,15 @@ _LONGEST = {"file": FILE, "by": 300, "act": 80, "kind": 80, "key": KEY}
 _UNKEEPABLE = re.compile("[\x00-\x1f\x7f-\x9f\ud800-\udfff]")
 
 
+def keepable(text: str) -> bool:
+    """Tell whether every database can keep ``text`` as it is."""
+    return not _UNKEEPABLE.search(text)
+
+
 def clean(text: str, what: str) -> str:
     """Return ``text``; BadDraft when it is empty, too long or holds what cannot be kept."""
     empty = not text.strip() and what != "key"
-    if empty or len(text) > _LONGEST[what] or _UNKEEPABLE.search(text):
+    if empty or len(text) > _LONGEST[what] or not keepable(text):
         raise BadDraft(words("store-bad-text", what=what, text=ascii(text)[:80]))
     return text
 

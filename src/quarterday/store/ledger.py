@@ -99,6 +99,7 @@ def redact(file: str, seq: int, reason: str, *, by: str, at: datetime | None = N
         (entry,) = _add([Batch(file, [draft])], by, at)
         LedgerEntry.objects.filter(file=file, seq=seq).update(body=None, salt=None)
         _index({file: entries_of([file])[file]})
+    locks.settle()
     return entry
 
 

@@ -15,6 +15,7 @@ from quarterday.core.file.difference import Difference, differences
 from quarterday.core.file.entry import Entry, Origin
 from quarterday.core.file.fold import File, fold
 from quarterday.core.words import words
+from quarterday.store.drafts import keepable
 from quarterday.store.index import folded
 from quarterday.store.models import IndexedFile, LedgerEntry
 from quarterday.store.refusals import UnknownFile
@@ -58,7 +59,7 @@ def _entry(row: tuple[Any, ...]) -> Entry:
 def entries_of(files: Iterable[str]) -> dict[str, list[Entry]]:
     """Return the entries of several files, by file, each in order of ``seq``."""
     found: dict[str, list[Entry]] = defaultdict(list)
-    kept = LedgerEntry.objects.filter(file__in=list(files)).order_by("file", "seq")
+    kept = LedgerEntry.objects.filter(file__in=[*filter(keepable, files)]).order_by("file", "seq")
     for row in kept.values_list(*COLUMNS).iterator():
         found[row[0]].append(_entry(row))
     return found

@@ -24,6 +24,7 @@ from cryptography.hazmat.primitives.serialization import (
     load_pem_private_key,
 )
 from django.conf import settings
+from django.db import transaction
 from django.db.models import F, Max, Window
 
 from quarterday.core.file.chain import GENESIS, hashed
@@ -125,9 +126,8 @@ def seal(at: datetime | None = None) -> Seal | None:
         last = Seal.objects.order_by("number").last()
         standing = {file: heads[-1] for file, heads in sealed_heads().items()}
         moved = [head for head in _current() if standing.get(head.file) != head]
-        made = _make(last, moved, at or datetime.now(UTC)) if moved else None
-    list_seals()
-    return made
+        transaction.on_commit(_list_seals)  # a seal that is rolled back was never there
+        return _make(last, moved, at or datetime.now(UTC)) if moved else None
 
 
 def _make(last: Seal | None, moved: list[SealedHead], at: datetime) -> Seal:
@@ -153,7 +153,7 @@ def _listed() -> dict[int, str]:
     return {int(parts[0]): parts[2] for parts in found if len(parts) == 3}  # noqa: PLR2004 - number, moment, digest
 
 
-def list_seals() -> None:
+def _list_seals() -> None:
     """Add the seals that it lacks to the list outside the database."""
     newest = max(_listed(), default=0)
     found = Seal.objects.filter(number__gt=newest).order_by("number")
