@@ -10,14 +10,13 @@ from pathlib import Path
 from typing import Any
 
 from quarterday.catalogue.strict import read_yaml
-from quarterday.core.file.records import Record
 from quarterday.invent.account import Account
-from quarterday.invent.demo import parties, places, policy
+from quarterday.invent.notation.policy import Notation
+from quarterday.invent.notation.records import records
 
 AS_OF = date(2026, 11, 25)
 LOSS_RUN_ON = date(2026, 10, 31)
 HERE = Path(__file__).resolve().parent
-Notation = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,12 +69,6 @@ def _accounts() -> Mapping[str, Notation]:
     return {told["id"]: told for told in map(_read, files)}
 
 
-@lru_cache(maxsize=1)
-def _plans() -> Mapping[str, Notation]:
-    plans: Mapping[str, Notation] = _read(HERE / "plans.yaml")
-    return plans
-
-
 def brokerage() -> Brokerage:
     """Return the brokerage of the demo book."""
     told = dict(_read(HERE / "brokerage.yaml"))
@@ -97,34 +90,7 @@ def tales() -> tuple[Tale, ...]:
     )
 
 
-def _plan(named: str) -> Notation:
-    """Return an insurer's plan, laid upon the plan it starts from when it names one."""
-    told = dict(_plans()[named])
-    base = told.pop("starts_from", None)
-    return policy.merged(_plan(base), told) if base else told
-
-
-def _terms(told: Notation, province: str) -> Iterator[Record]:
-    plan = {**_plan(told["plan"]), "number": told["number"]}
-    for name, version in policy.versions(told, plan):
-        yield policy.terms(name, version, told["renewal"], province)
-
-
-def _records(told: Notation) -> Iterator[Record]:
-    of = parties.organisation(told["organisation"], told["office"])
-    yield of
-    yield from parties.contacts(told["contacts"], told["mail"], of)
-    yield from parties.authorities(told.get("authorities", {}))
-    yield parties.operations(told["operations"])
-    yield from places.buildings(told["buildings"], of)
-    yield from places.valuations(told.get("valuations", []))
-    yield from _terms(told["policy"], of.province)
-    number, insurer = told["policy"]["number"], _plan(told["policy"]["plan"])["insurer"]
-    yield from places.claims(told.get("claims", []), number, insurer, LOSS_RUN_ON)
-    yield from places.interests(told.get("interests", {}))
-
-
 def demo_book() -> Iterator[Account]:
     """Yield the forty accounts of the demo book, in order of id."""
     for id, told in _accounts().items():
-        yield Account(id, tuple(_records(told)))
+        yield Account(id, tuple(records(told, LOSS_RUN_ON)))

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from datetime import date
 from decimal import Decimal
 from typing import Any
 
@@ -40,7 +39,7 @@ def merged(base: Any, over: Any) -> Any:  # noqa: ANN401 - YAML holds anything
     return {key: value for key, value in both.items() if value is not None}
 
 
-def _spelled_out(told: Notation) -> Notation:
+def spelled_out(told: Notation) -> Notation:
     """Return a version with every line a mapping: a bare amount is its limit."""
     lines = {
         key: {"limit": line} if isinstance(line, int | Decimal) else line
@@ -52,12 +51,12 @@ def _spelled_out(told: Notation) -> Notation:
 def versions(told: Notation, plan: Notation) -> Iterator[tuple[str, Notation]]:
     """Yield the name and the whole notation of each version that an account's file tells of.
 
-    ``expiring`` is laid upon the plan; every other version upon ``expiring``.
+    ``expiring`` is laid upon the plan (already spelled out), every other version upon ``expiring``.
     """
-    expiring = merged(_spelled_out(plan), _spelled_out(told["expiring"]))
+    expiring = merged(plan, spelled_out(told["expiring"]))
     for name in VERSIONS:
         if name in told:
-            over = {} if name == "expiring" else _spelled_out(told[name] or {})
+            over = {} if name == "expiring" else spelled_out(told[name] or {})
             yield name, merged(expiring, over)
 
 
@@ -109,7 +108,9 @@ def lines(version: Notation) -> tuple[Line, ...]:
     for key, own in version["lines"].items():
         coverage, _, location = key.partition("@")
         rated = {"rate": rates[coverage]} if coverage in rates else {}
-        found.append(Line(coverage, location or EVERYWHERE, {**each.get(coverage, {}), **rated, **own}))
+        found.append(
+            Line(coverage, location or EVERYWHERE, {**each.get(coverage, {}), **rated, **own})
+        )
     insured = sum(x.fields["limit"] for x in found if x.coverage in {"building", "contents"})
     return tuple(
         Line(x.coverage, x.location, {**x.fields, "limit": insured})
@@ -149,7 +150,7 @@ def totals(premiums: tuple[Premium, ...], tax: Decimal) -> tuple[StatedTotal, ..
 
 
 def _printed(stated: tuple[StatedTotal, ...], wrong: Notation) -> tuple[StatedTotal, ...]:
-    """Return the totals with those in ``wrong`` (``tax``, ``coverage sewer-backup`` …) misprinted."""
+    """Return the totals with those in ``wrong`` (``tax``, ``coverage glass``) misprinted."""
     return tuple(
         StatedTotal(of=t.of, id=t.id, amount=wrong[name])
         if (name := t.of if t.id == EVERYWHERE else f"{t.of} {t.id}") in wrong
@@ -162,7 +163,8 @@ def _mistyped(cells: tuple[Premium, ...], wrong: Notation) -> tuple[Premium, ...
     """Return the cells with those named in ``wrong`` mistyped after the totals were made."""
     return tuple(
         Premium.model_validate({**dict(c), "amount": wrong[name]})
-        if (name := c.coverage if c.location == EVERYWHERE else f"{c.coverage}@{c.location}") in wrong
+        if (name := c.coverage if c.location == EVERYWHERE else f"{c.coverage}@{c.location}")
+        in wrong
         else c
         for c in cells
     )
@@ -188,10 +190,10 @@ def _in_shared(line: Coverage, shared: SharedLimit | None) -> Coverage:
 PLAIN = ("instalments_available", "vacancy_days", "answer_by")
 
 
-def terms(name: str, version: Notation, renewal: date, province: str) -> Terms:
-    """Return the terms of one version of the period that starts or ends on ``renewal``."""
+def terms(name: str, version: Notation, of: Notation, province: str) -> Terms:
+    """Return one version of the policy ``of``: its number, and the renewal it starts or ends on."""
     stage, years = VERSIONS[name]
-    start = add_years(renewal, years)
+    start = add_years(of["renewal"], years)
     unit = Decimal(version["rounding"])
     found, shared = lines(version), _shared(version)
     priced = tuple(p for line in found if (p := line.premium(unit))) + tuple(_charges(version))
@@ -201,7 +203,7 @@ def terms(name: str, version: Notation, renewal: date, province: str) -> Terms:
         start=start,
         end=add_years(start, 1),
         insurer=version["insurer"],
-        policy_number=version["number"],
+        policy_number=of["number"],
         coverages=tuple(_in_shared(line.record(), shared) for line in found),
         shared_limit=shared,
         premiums=() if stage == "requested" else _mistyped(priced, version.get("cells", {})),
