@@ -19,6 +19,7 @@ from quarterday.core.words import Rate, Words, words
 
 Order = Literal["coinsurance-first", "deductible-first"]
 ONE = Decimal(1)
+DOLLAR = Decimal(1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -204,15 +205,19 @@ class Position:
         """The share of a loss that is paid."""
         return share_of(self.carried, self.asked.amount)
 
+    def loss(self, part: Decimal) -> Money:
+        """Return the loss of ``part`` (a ratio) of the building, to the dollar."""
+        return (self.worth * part).rounded(DOLLAR)
+
     def settle(self, part: Decimal) -> Settlement:
-        """Return what the loss of ``part`` (a ratio) of the building pays."""
-        loss = (self.worth * part).rounded()
+        """Return what the loss of ``part`` of the building pays."""
+        loss = self.loss(part)
         asked = self.clause.requirement(self.value, loss, self.on)
         return settle(asked, self.carried, loss, self.deductible, self.limit)
 
     def penalty(self, part: Decimal) -> Money:
         """Return how much less that loss pays than it would without the clause."""
-        loss = (self.worth * part).rounded()
+        loss = self.loss(part)
         free = Requirement(loss * 0, words("values-step-no-clause"))
         full = settle(free, self.carried, loss, self.deductible, self.limit)
         return full.paid - self.settle(part).paid

@@ -16,6 +16,7 @@ from quarterday.core.review.told import telling
 from quarterday.core.values.building import BuildingPicture
 from quarterday.core.values.coinsured import clause_of
 from quarterday.core.values.facts import line_fact
+from quarterday.core.values.index import DOLLAR
 from quarterday.core.words import Rate
 
 RULE = "values.coinsurance"
@@ -85,7 +86,7 @@ def _form(case: Case, picture: BuildingPicture) -> str:
 def _coinsured(case: Case, picture: BuildingPicture, kind: Kind) -> Finding:
     form, found = _form(case, picture), picture.coinsured
     clause = clause_of(picture.terms, picture.line)
-    quarter = found.penalties[1].money if found else ""
+    quarter = found.penalties[1].money.rounded(DOLLAR) if found else ""
     say = telling(
         RULE,
         building=picture.building.name,

@@ -16,6 +16,7 @@ from quarterday.core.review.rules.values.doubt import doubt
 from quarterday.core.review.told import telling
 from quarterday.core.values.building import BuildingPicture
 from quarterday.core.values.facts import Maker
+from quarterday.core.values.index import DOLLAR
 from quarterday.core.words import Rate, words
 
 RULE = "values.below-replacement"
@@ -44,8 +45,18 @@ def below_replacement(case: Case) -> Iterator[Finding]:
     if joined:
         yield _together(case, asked)
     for picture in below(case):
-        apart = not joined and picture in asked
-        yield _short(case, picture, "decide" if apart else "know")
+        if picture not in asked:
+            yield _short(case, picture, "know", "todo-know")
+        elif joined:
+            yield _short(case, picture, "know", "todo-joined")
+        else:
+            yield _short(case, picture, "decide", _todo(case, picture))
+
+
+def _todo(case: Case, picture: BuildingPicture) -> str:
+    """Return which wording tells what to do: it depends on the valuation and on a known price."""
+    unsure = "-unsure" if doubt(case, picture) is not None else ""
+    return f"todo{unsure}{'' if price_of_raising(picture) else '-unpriced'}"
 
 
 def _gap(picture: BuildingPicture) -> Money:
@@ -87,7 +98,7 @@ def _rated(picture: BuildingPicture, place: str) -> Premium | None:
     return next((p for p in lines if p.rate is not None or p.exposure or picture.line.limit), None)
 
 
-def _short(case: Case, picture: BuildingPicture, kind: Kind) -> Finding:
+def _short(case: Case, picture: BuildingPicture, kind: Kind, todo: str) -> Finding:
     gap, cost, price = _gap(picture), _cost(picture), price_of_raising(picture)
     assert picture.costs is not None
     say = telling(
@@ -98,10 +109,8 @@ def _short(case: Case, picture: BuildingPicture, kind: Kind) -> Finding:
         available=picture.available.money,
         cost=cost.money,
         rebuilt_on=picture.costs.rebuilt_on,
-        price=price.money if price else "",
+        price=price.money.rounded(DOLLAR) if price else "",
     )
-    unsure = doubt(case, picture) is not None
-    todo = "todo-unsure" if unsure else "todo" if price else "todo-unpriced"
     return Finding(
         rule=RULE,
         subject=about(picture.building),
@@ -115,7 +124,7 @@ def _short(case: Case, picture: BuildingPicture, kind: Kind) -> Finding:
         ),
         title=say("title"),
         means=say("means"),
-        todo=say(todo if kind == "decide" else "todo-know"),
+        todo=say(todo),
         evidence=_evidence(picture, price),
         encloses=("building-values",),
         by=asked_by(case) if kind == "decide" else None,
@@ -135,7 +144,7 @@ def _evidence(picture: BuildingPicture, price: Figure | None) -> tuple[Figure, .
 
 def _together(case: Case, pictures: tuple[BuildingPicture, ...]) -> Finding:
     """Return one question about all buildings that are insured too low."""
-    each = [_short(case, picture, "decide") for picture in pictures]
+    each = [_short(case, picture, "decide", "todo") for picture in pictures]
     prices = [finding.priority.cost for finding in each]
     known = [price for price in prices if price is not None]
     worst, all_priced = pictures[0], len(known) == len(prices)
@@ -146,15 +155,18 @@ def _together(case: Case, pictures: tuple[BuildingPicture, ...]) -> Finding:
         buildings=tuple(picture.building.name for picture in pictures),
         building=worst.building.name,
         gap=_gap(worst),
-        price=price or "",
+        price=price.rounded(DOLLAR) if price else "",
+        doubtful=tuple(p.building.name for p in pictures if doubt(case, p) is not None),
     )
+    todo = "together-todo" if price else "together-todo-unpriced"
+    unsure = any(doubt(case, picture) is not None for picture in pictures)
     return replace(
         each[0],
         subject=Subject("organisation", "", case.file.organisation.name),
         priority=Priority(Tier.MONEY, None, _gap(worst), price, (say("together-reason"),)),
         title=say("together-title"),
         means=say("together-means"),
-        todo=say("together-todo" if price else "together-todo-unpriced"),
+        todo=say(f"{todo}-unsure" if unsure else todo),
         evidence=tuple(e for finding in each for e in finding.evidence[:2]),
     )
 

@@ -18,6 +18,7 @@ from quarterday.core.values.facts import basis_fact, line_fact
 from quarterday.core.words import Words, words
 
 STALE = "values.valuation-stale"
+_TODO: dict[Kind, str] = {"decide": "todo", "know": "todo-know"}
 FORMS = ("statement-of-values",)
 
 
@@ -53,7 +54,7 @@ def _stale(case: Case, picture: BuildingPicture, why: Doubt, kind: Kind) -> Find
         priority=Priority(Tier.RECORD, reasons=(say(f"reason-{why}"),)),
         title=say(f"title-{why}"),
         means=say("means"),
-        todo=say("todo-unknown" if why == "unknown" else "todo"),
+        todo=say("todo-unknown" if why == "unknown" else _TODO[kind]),
         evidence=(picture.sum_insured, *_valuation_facts(case, newest)),
         encloses=FORMS if kind == "send back" else ("building-values",),
         by=asked_by(case),

@@ -36,7 +36,10 @@ claims-water-lookback-reason = { $n ->
 
 ## The same again
 
-claims-repeat-title = { CAPITAL($cause) } struck { $n } times in { $years } years
+claims-repeat-title = { CAPITAL($cause) } struck { $n ->
+    [2] twice
+   *[other] { $n } times
+} in { $years } years
 claims-repeat-means = It happened on { $days } and cost { $amount } in all. The next one may cost you the coverage, or bring a higher deductible (the part you pay yourself).
 claims-repeat-todo = Tell us what has changed since the last one. If nothing has, ask us what would prevent it.
 claims-repeat-reason = { $n } claims of one cause in { $years } years.

@@ -120,13 +120,17 @@ values-below-replacement-title = { $building } would be { $gap } short after a t
 values-below-replacement-means = The sum insured is the most the policy pays: { $available }. Rebuilding would cost about { $cost } at the prices of { $rebuilt_on }. You would have to find the difference, { $share } of the cost.
 values-below-replacement-todo = Decide whether to raise the sum insured by { $gap }. At the building's present rate that adds about { $price } a year before tax.
 values-below-replacement-todo-unpriced = Decide whether to raise the sum insured by { $gap }. We will ask the insurer what that costs.
-values-below-replacement-todo-unsure = Decide whether to raise the sum insured by { $gap } now, and have the building valued afresh. The valuation behind this figure is weak.
-values-below-replacement-todo-know = Nothing apart from the larger questions on the agenda. Keep the figure for your records.
+values-below-replacement-todo-unsure = Decide whether to raise the sum insured by { $gap } now, for about { $price } a year before tax. Have the building valued afresh too: the valuation behind this figure is weak.
+values-below-replacement-todo-unsure-unpriced = Decide whether to raise the sum insured by { $gap } now; we will ask the insurer for the price. Have the building valued afresh too: the valuation behind this figure is weak.
+values-below-replacement-todo-joined = This building is part of the question about all buildings on the agenda.
+values-below-replacement-todo-know = The gap is small. Bear it in mind when the sum insured is next set.
 values-below-replacement-reason = A total loss would leave { $gap } to find.
 values-below-replacement-together-title = { $n } buildings are insured for less than they cost to rebuild
 values-below-replacement-together-means = They are { $buildings }. The largest gap is at { $building }: a total loss would leave you { $gap } short. The page of each building shows its own.
 values-below-replacement-together-todo = Decide whether to raise all of them to what they cost. At their present rates that adds about { $price } a year before tax.
 values-below-replacement-together-todo-unpriced = Decide whether to raise all of them to what they cost. We will ask the insurer for the price.
+values-below-replacement-together-todo-unsure = Decide whether to raise all of them to what they cost. At their present rates that adds about { $price } a year before tax. Have these valued afresh, as their figures are weak: { $doubtful }.
+values-below-replacement-together-todo-unpriced-unsure = Decide whether to raise all of them to what they cost; we will ask the insurer for the price. Have these valued afresh, as their figures are weak: { $doubtful }.
 values-below-replacement-together-reason = The largest gap is { $gap }, at { $building }.
 
 ## Coinsurance clause
@@ -152,7 +156,7 @@ values-agreed-value-lapsing-reason = The agreement ends on { $until }.
 ## Automatic increases behind the index
 
 values-index-too-low-title = Automatic increases at { $building } lag building costs by { $behind }
-values-index-too-low-means = Since { $since } the sum insured was raised by { $applied }. Building costs ({ $place }) rose by { $index }. The gap is about { $gap } at the renewal.
+values-index-too-low-means = Since { $since } automatic increases raised the sum insured by { $applied }. Building costs ({ $place }) rose by { $index }. The gap is about { $gap } at the renewal.
 values-index-too-low-todo = Do not count on the yearly increase alone. Compare the sum insured with the cost each year, and have the building valued regularly.
 values-index-too-low-reason = The increases are { $gap } behind building costs.
 
@@ -164,6 +168,7 @@ values-valuation-stale-title-unknown = Nobody knows where the value of { $buildi
 values-valuation-stale-title-old = The valuation of { $building } is from { $day }
 values-valuation-stale-means = { $amount } is insured. Without a sound valuation, made within { $years } years, nobody knows whether that rebuilds it.
 values-valuation-stale-todo = Choose one. A desk valuation is made from plans and photos, costs less and takes 30 to 45 days. A formal appraisal is made on site and is the sounder one.
+values-valuation-stale-todo-know = Have it valued together with your other buildings. A desk valuation takes 30 to 45 days; a formal appraisal on site is sounder.
 values-valuation-stale-todo-unknown = Tell us who valued the building, when, and how. If nobody knows, ask us for a valuation.
 values-valuation-stale-reason-none = There is no valuation on file.
 values-valuation-stale-reason-indexed = Only values carried forward by an index are on file.

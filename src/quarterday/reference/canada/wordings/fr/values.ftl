@@ -120,13 +120,17 @@ values-below-replacement-title = { $building } : il manquerait { $gap } après 
 values-below-replacement-means = Le montant d'assurance est le plus que le contrat verse : { $available }. Reconstruire coûterait environ { $cost } aux prix du { $rebuilt_on }. Vous devriez trouver la différence, soit { $share } du coût.
 values-below-replacement-todo = Décidez s'il faut hausser le montant d'assurance de { $gap }. Au taux actuel du bâtiment, cela ajoute environ { $price } par année avant taxe.
 values-below-replacement-todo-unpriced = Décidez s'il faut hausser le montant d'assurance de { $gap }. Nous demanderons à l'assureur ce que cela coûte.
-values-below-replacement-todo-unsure = Décidez s'il faut hausser dès maintenant le montant d'assurance de { $gap }, et faites réévaluer le bâtiment. L'évaluation derrière ce chiffre est fragile.
-values-below-replacement-todo-know = Rien de plus que les grandes questions à l'ordre du jour. Gardez ce chiffre au dossier.
+values-below-replacement-todo-unsure = Décidez s'il faut hausser dès maintenant le montant d'assurance de { $gap }, pour environ { $price } par année avant taxe. Faites aussi réévaluer le bâtiment : l'évaluation derrière ce chiffre est fragile.
+values-below-replacement-todo-unsure-unpriced = Décidez s'il faut hausser dès maintenant le montant d'assurance de { $gap }; nous demanderons le prix à l'assureur. Faites aussi réévaluer le bâtiment : l'évaluation derrière ce chiffre est fragile.
+values-below-replacement-todo-joined = Ce bâtiment fait partie de la question sur tous les bâtiments, à l'ordre du jour.
+values-below-replacement-todo-know = L'écart est petit. Pensez-y la prochaine fois que le montant d'assurance sera fixé.
 values-below-replacement-reason = Un sinistre total laisserait { $gap } à trouver.
 values-below-replacement-together-title = { $n } bâtiments sont assurés pour moins que leur coût de reconstruction
 values-below-replacement-together-means = Ce sont : { $buildings }. Le plus grand écart touche { $building } : il vous manquerait { $gap } après un sinistre total. La page de chaque bâtiment montre le sien.
 values-below-replacement-together-todo = Décidez s'il faut tous les assurer à leur coût. Aux taux actuels, cela ajoute environ { $price } par année avant taxe.
 values-below-replacement-together-todo-unpriced = Décidez s'il faut tous les assurer à leur coût. Nous demanderons le prix à l'assureur.
+values-below-replacement-together-todo-unsure = Décidez s'il faut tous les assurer à leur coût. Aux taux actuels, cela ajoute environ { $price } par année avant taxe. Faites réévaluer ceux-ci, dont les chiffres sont fragiles : { $doubtful }.
+values-below-replacement-together-todo-unpriced-unsure = Décidez s'il faut tous les assurer à leur coût; nous demanderons le prix à l'assureur. Faites réévaluer ceux-ci, dont les chiffres sont fragiles : { $doubtful }.
 values-below-replacement-together-reason = Le plus grand écart est de { $gap } ({ $building }).
 
 ## Coinsurance clause
@@ -152,7 +156,7 @@ values-agreed-value-lapsing-reason = L'entente prend fin le { $until }.
 ## Automatic increases behind the index
 
 values-index-too-low-title = { $building } : les hausses automatiques accusent un retard de { $behind } sur les coûts
-values-index-too-low-means = Depuis le { $since }, le montant d'assurance a monté de { $applied }. Les coûts de construction ({ $place }) ont monté de { $index }. L'écart est d'environ { $gap } au renouvellement.
+values-index-too-low-means = Depuis le { $since }, les hausses automatiques ont ajouté { $applied } au montant d'assurance. Les coûts de construction ({ $place }) ont monté de { $index }. L'écart est d'environ { $gap } au renouvellement.
 values-index-too-low-todo = Ne comptez pas seulement sur la hausse annuelle. Comparez chaque année le montant au coût, et faites évaluer le bâtiment régulièrement.
 values-index-too-low-reason = Les hausses ont { $gap } de retard sur les coûts de construction.
 
@@ -164,6 +168,7 @@ values-valuation-stale-title-unknown = { $building } : personne ne sait d'où v
 values-valuation-stale-title-old = { $building } : l'évaluation date du { $day }
 values-valuation-stale-means = Le bâtiment est assuré pour { $amount }. Sans évaluation sérieuse de moins de { $years } ans, personne ne sait si cela permet de le reconstruire.
 values-valuation-stale-todo = Choisissez. L'évaluation à distance se fait à partir de plans et de photos; elle coûte moins cher et prend de 30 à 45 jours. L'évaluation professionnelle se fait sur place et reste la plus sûre.
+values-valuation-stale-todo-know = Faites-le évaluer en même temps que vos autres bâtiments. L'évaluation à distance prend de 30 à 45 jours; l'évaluation sur place est plus sûre.
 values-valuation-stale-todo-unknown = Dites-nous qui a évalué le bâtiment, quand et comment. Si personne ne le sait, demandez-nous une évaluation.
 values-valuation-stale-reason-none = Aucune évaluation n'est au dossier.
 values-valuation-stale-reason-indexed = Le dossier ne contient que des valeurs indexées.
