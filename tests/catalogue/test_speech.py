@@ -11,7 +11,7 @@ from typing import cast
 import pytest
 
 from quarterday.catalogue.problems import BadReference
-from quarterday.catalogue.speech import MissingWording, Speech
+from quarterday.catalogue.speech import MissingWording, Speech, Spoken
 from quarterday.core.figure import Fact, Figure, Parameter, Source, Unit, Value
 from quarterday.core.file.entry import Origin, Place
 from quarterday.core.money import Money
@@ -24,7 +24,7 @@ SOURCE = Source("A table", "An office", "row 3", checked_on=date(2026, 1, 5))
 
 
 def test_each_kind_of_thing_is_spoken(english: Speech, french: Speech) -> None:
-    things = [
+    things: list[tuple[Spoken, str, str]] = [
         (Money(Decimal("1234.56")), "$1,234.56", f"1{NB}234,56{NB}$"),
         (Rate(Decimal("0.08")), "8%", f"8{NB}%"),
         (date(2027, 1, 1), "January 1, 2027", "1er janvier 2027"),

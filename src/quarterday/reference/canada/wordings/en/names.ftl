@@ -302,7 +302,7 @@ geography-sk = Saskatchewan
 geography-ab = Alberta
 geography-calgary = Calgary
 geography-edmonton = Edmonton
-geography-bc = British Columbia; before 2023 it moves with Vancouver
+geography-bc = British Columbia; it moves with Vancouver
 geography-vancouver = Vancouver
 
 ## When a tax rate changes

@@ -302,7 +302,7 @@ geography-sk = Saskatchewan
 geography-ab = Alberta
 geography-calgary = Calgary
 geography-edmonton = Edmonton
-geography-bc = Colombie-Britannique; avant 2023, elle suit Vancouver
+geography-bc = Colombie-Britannique; elle suit Vancouver
 geography-vancouver = Vancouver
 
 ## When a tax rate changes
