@@ -101,16 +101,17 @@ class Line:
 def lines(version: Notation) -> tuple[Line, ...]:
     """Return the lines of a version: ``coverage`` or ``coverage@location``, over its ``each``.
 
-    The limit ``values`` stands for the sum of all buildings and contents.
+    Lines of one building come first. The limit ``values`` stands for all buildings and contents.
     """
     each, rates = version.get("each", {}), version.get("rates", {})
-    found = []
+    found: list[Line] = []
     for key, own in version["lines"].items():
         coverage, _, location = key.partition("@")
         rated = {"rate": rates[coverage]} if coverage in rates else {}
         found.append(
             Line(coverage, location or EVERYWHERE, {**each.get(coverage, {}), **rated, **own})
         )
+    found.sort(key=lambda line: line.location == EVERYWHERE)
     insured = sum(x.fields["limit"] for x in found if x.coverage in {"building", "contents"})
     return tuple(
         Line(x.coverage, x.location, {**x.fields, "limit": insured})
