@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from typing import TypeVar
 
@@ -39,6 +40,9 @@ def _sentence(fault: ErrorDetails) -> Words:
         return words("given-missing", key=where)
     if kind.startswith("date"):
         return words("given-date", key=where, value=value)
+    if kind == "literal_error":
+        choices = tuple(re.findall("'([^']*)'", fault["ctx"]["expected"]))
+        return words("given-choice", key=where, value=value, choices=choices)
     if kind.startswith(("decimal", "finite", "value_error")):
         return words("given-number", key=where, value=value)
     return words("given-wrong", key=where, value=value)

@@ -91,14 +91,22 @@ def updates_are_back(case: Case) -> bool:
 
 
 def _insured_buildings(case: Case) -> Iterator[Building]:
-    terms = case.terms
-    insured = {c.location for c in terms.coverages if c.coverage == "building"} if terms else set()
+    """Yield the buildings insured now or in the coming term that are not somebody else's."""
+    lines = [line for terms in (case.expiring, case.terms) if terms for line in terms.coverages]
+    insured = {line.location for line in lines if line.coverage == "building"}
     return (b for b in case.file.buildings if b.id in insured and b.ownership != "rent")
 
 
 def _valued_on(case: Case, building: Building) -> date:
-    valuations = case.file.valuations(building.id)
-    return valuations[-1].valued_on if valuations else date.min
+    """Return when a building was last valued, carrying an earlier value forward left aside."""
+    made = (v.valued_on for v in case.file.valuations(building.id) if v.basis != "indexed")
+    return max(made, default=date.min)
+
+
+def _has_stale_valuation(case: Case) -> bool:
+    """Tell whether a valuation will be older on the renewal day than the parameter allows."""
+    oldest = add_years(case.renewal, -_number(case.parameter(STALE_YEARS)))
+    return any(_valued_on(case, building) < oldest for building in _insured_buildings(case))
 
 
 def _wants_valuation(case: Case) -> bool:
@@ -106,12 +114,6 @@ def _wants_valuation(case: Case) -> bool:
     first_day = opens_on(case, "valuations")
     valued = [_valued_on(case, building) for building in _insured_buildings(case)]
     return _has_stale_valuation(case) or any(day >= first_day for day in valued)
-
-
-def _has_stale_valuation(case: Case) -> bool:
-    years = _number(case.parameter(STALE_YEARS))
-    oldest = add_years(case.as_of, -years)
-    return any(_valued_on(case, building) < oldest for building in _insured_buildings(case))
 
 
 def _is_signed(case: Case) -> bool:

@@ -14,7 +14,7 @@ from datetime import date
 from decimal import Decimal
 
 from quarterday.core.dates import add_years
-from quarterday.core.figure import Figure, Node, Parameter
+from quarterday.core.figure import Figure, Parameter
 from quarterday.core.money import Money, total
 from quarterday.core.reference import Family, Province, TaxRate
 from quarterday.core.words import Rate, Term, Words, words
@@ -109,17 +109,19 @@ def _base(lines: Iterable[TaxedLine], fees: Money, taxes_fees: bool, id: str) ->
 def _straddle(later: Parameter | None) -> Words | None:
     if later is None:
         return None
-    assert isinstance(later.value, Rate)
-    return words("money-tax-later", since=later.since, rate=later.value)
+    return words("money-tax-later", since=later.since, rate=_ratio(later))
 
 
-def _figure(base: Figure, rate: Parameter | None, later: Parameter | None, id: str) -> Figure:
+def _how(base: Figure, rate: Parameter | None, premium: Money, *, is_known: bool) -> Words:
+    if rate is None:
+        return words("money-no-tax-how" if is_known else "money-tax-unknown-how", premium=premium)
+    return words("money-tax-how", base=base.money, rate=_ratio(rate))
+
+
+def _ratio(rate: Parameter | None) -> Rate:
     ratio = rate.value if rate else Rate(Decimal(0), 0)
     assert isinstance(ratio, Rate)
-    inputs: tuple[Node, ...] = (base, *(p for p in (rate, later) if p))
-    value = (base.money * ratio.value).rounded()
-    how = words("money-tax-how" if rate else "money-no-tax-how", base=base.money, rate=ratio)
-    return Figure(id, value, "money", words("money-tax"), how, inputs, _straddle(later))
+    return ratio
 
 
 def tax(
@@ -141,12 +143,23 @@ def tax(
     shown = _parameter(rate, province.code) if rate else None
     shown_later = _parameter(later, province.code) if later else None
     base = _base(taxed, fees, rate is not None and rate.taxes_fees, id)
+    premium = total((line.amount for line in taxed), fees.currency) + fees
+    is_known = rate is not None or not province.tax.rates
+    figure = Figure(
+        id=id,
+        value=(base.money * _ratio(shown).value).rounded(),
+        unit="money",
+        label=words("money-tax"),
+        how=_how(base, shown, premium, is_known=is_known),
+        inputs=tuple(node for node in (base, shown, shown_later) if node),
+        caution=_straddle(shown_later),
+    )
     return TaxResult(
         province=province.code,
         lines=taxed,
         rate=shown,
         base=base,
-        tax=_figure(base, shown, shown_later, id),
+        tax=figure,
         later=shown_later,
-        is_known=rate is not None or not province.tax.rates,
+        is_known=is_known,
     )

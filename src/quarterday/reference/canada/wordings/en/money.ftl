@@ -5,7 +5,8 @@ money-tax-base = Amount the tax is laid on
 money-tax-base-how = Taxed premium { $taxed }, plus taxed fees { $fees }. Premium free of tax: { $exempt }.
 money-tax-rate = Tax rate on premiums ({ $province })
 money-tax-how = { $base } × { $rate }, rounded once to the nearest cent, half a cent up.
-money-no-tax-how = No tax is laid on this premium of { $base }: the rate is { $rate }.
+money-no-tax-how = This province lays no tax on premiums that you pay ({ $premium }).
+money-tax-unknown-how = No rate is known for the day this policy of { $premium } begins, so no tax is counted.
 money-tax-later = Payments from { $since } bear { $rate } instead. The day of payment decides, so instalments after that day cost more tax.
 
 ## The premium table
@@ -91,4 +92,5 @@ given-unknown = "{ $key }" is not an input of this calculation. Check its spelli
 given-missing = "{ $key }" is missing, and the calculation needs it. Add it.
 given-date = "{ $key }" is "{ $value }", which is not a date. Write it like 2026-11-25.
 given-number = "{ $key }" is "{ $value }", which is not an exact number. Write it as text, like "12345.67".
-given-wrong = "{ $key }" is "{ $value }", which this calculation cannot use. "quarterday calc" describes its inputs.
+given-choice = "{ $key }" is "{ $value }", which is not one of its choices. Write one of: { $choices }.
+given-wrong = "{ $key }" is "{ $value }", which has the wrong form or is empty. A list stands in [ ], an object in {"{ }"}.

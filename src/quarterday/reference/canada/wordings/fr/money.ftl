@@ -5,7 +5,8 @@ money-tax-base = Montant sur lequel la taxe est calculée
 money-tax-base-how = Prime taxée { $taxed }, plus frais taxés { $fees }. Prime exonérée : { $exempt }.
 money-tax-rate = Taux de la taxe sur les primes ({ $province })
 money-tax-how = { $base } × { $rate }, arrondi une seule fois au cent le plus proche, le demi-cent vers le haut.
-money-no-tax-how = Aucune taxe ne s'applique à cette prime de { $base } : le taux est de { $rate }.
+money-no-tax-how = Cette province ne taxe pas les primes que vous payez ({ $premium }).
+money-tax-unknown-how = Aucun taux n'est connu pour le jour où ce contrat de { $premium } commence; aucune taxe n'est comptée.
 money-tax-later = À partir du { $since }, les paiements portent plutôt { $rate }. C'est le jour du paiement qui décide; les versements faits ensuite coûtent donc plus de taxe.
 
 ## The premium table
@@ -75,7 +76,7 @@ money-instalments-todo = Retournez le formulaire de paiement au plus tard le { $
 ## Calculations on their own
 
 calc-tax-total = Prime { $premium } + taxe { $tax } = { $total }.
-calc-tax-not-known = Aucun taux de taxe n'est connu pour { $province } le { $day }; la taxe serait devinée. Donnez une date plus récente.
+calc-tax-not-known = { $province } : aucun taux de taxe n'est connu au { $day }; la taxe serait devinée. Donnez une date plus récente.
 calc-no-province = Il n'y a pas de province ni de territoire « { $province } ». Écrivez l'un de ceux-ci : { $known }.
 calc-apportion = { $count ->
     [one] { $total } va à une seule part, en unités de { $unit }.
@@ -91,4 +92,5 @@ given-unknown = « { $key } » n'est pas une donnée de ce calcul. Vérifiez l'o
 given-missing = Il manque « { $key } », dont le calcul a besoin. Ajoutez-le.
 given-date = « { $key } » vaut « { $value } », qui n'est pas une date. Écrivez-la comme 2026-11-25.
 given-number = « { $key } » vaut « { $value } », qui n'est pas un nombre exact. Écrivez-le comme texte, par exemple "12345.67".
-given-wrong = « { $key } » vaut « { $value } », que ce calcul ne peut pas utiliser. « quarterday calc » décrit ses données.
+given-choice = « { $key } » vaut « { $value } », qui n'est pas un des choix. Écrivez l'un de ceux-ci : { $choices }.
+given-wrong = « { $key } » vaut « { $value } », qui n'a pas la bonne forme ou est vide. Une liste se met entre [ ], un objet entre {"{ }"}.
