@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from datetime import UTC, date, datetime
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from quarterday.catalogue.load import reference
 from quarterday.core.file.chain import Head, append
@@ -62,7 +62,7 @@ def signature(of: Review) -> ReviewSigned:
     )  # fmt: skip
 
 
-@lru_cache(maxsize=None)
+@cache
 def package(id: str = FLAGSHIP, language: str = "en", *, signed: bool = True) -> Package:
     """Return the package of a file of the demo book."""
     told = reviewed(id)

@@ -15,7 +15,14 @@ from pathlib import Path
 
 HERE = Path(__file__).parent
 JARS = Path("/usr/share/java")
-JAXB = ("jaxb-api", "jaxb-runtime", "jaxb-core", "txw2", "istack-commons-runtime", "javax.activation")
+JAXB = (
+    "jaxb-api",
+    "jaxb-runtime",
+    "jaxb-core",
+    "txw2",
+    "istack-commons-runtime",
+    "javax.activation",
+)
 
 
 @dataclass(frozen=True, slots=True)

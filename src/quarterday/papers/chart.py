@@ -80,6 +80,7 @@ class Waterfall:
     alt: str
     ticks: tuple[Tick, ...]
     bars: tuple[Bar, ...]
+    starts: str | None  # where the scale starts, when that is not zero
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +103,8 @@ def waterfall(title: str, alt: str, steps: Sequence[Step], say: Say, say_change:
         shown = say(step.amount) if step.total else say_change(step.amount)
         low, high = scale.share(min(start, end)), scale.share(max(start, end))
         bars.append(Bar(step.label, shown, low, high, scale.share(end), tone))
-    return Waterfall(title, alt, scale.ticks(say), tuple(bars))
+    starts = say(scale.low) if scale.low else None
+    return Waterfall(title, alt, scale.ticks(say), tuple(bars), starts)
 
 
 def _ends(steps: Sequence[Step]) -> list[Decimal]:
@@ -115,7 +117,9 @@ def _ends(steps: Sequence[Step]) -> list[Decimal]:
 def _broken(ends: Sequence[Decimal]) -> list[Decimal]:
     """Return the values the scale must hold: from zero, unless the changes would be too small."""
     low, high = min(ends), max(ends)
-    return [*ends, Decimal(0)] if high - low > high * Decimal("0.4") else [*ends, low - (high - low)]
+    return (
+        [*ends, Decimal(0)] if high - low > high * Decimal("0.4") else [*ends, low - (high - low)]
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -233,7 +237,9 @@ def stacked(
     rows: Sequence[tuple[str, str, Sequence[Decimal]]],
 ) -> Stacked:
     """Return bars in parts; ``rows`` hold a label, a note and one amount for each key."""
-    most = max((sum(amounts, Decimal(0)) for _, _, amounts in rows), default=Decimal(1)) or Decimal(1)
+    most = max((sum(amounts, Decimal(0)) for _, _, amounts in rows), default=Decimal(1)) or Decimal(
+        1
+    )
     drawn = []
     for label, note, amounts in rows:
         shares = (round(float(amount / most), 4) for amount in amounts)

@@ -105,7 +105,7 @@ def _spots(pdf: Pdf) -> Iterator[tuple[int, Spot]]:
     elements = NumberTree(pdf.Root.StructTreeRoot.ParentTree)
     for page in pdf.pages:
         for annotation in page.obj.get("/Annots", ()):
-            address = str(annotation.get("/A", {}).get("/URI", ""))
+            address = str(annotation.get("/A", Dictionary()).get("/URI", ""))
             if address.startswith(URI):
                 number, _, option = address.removeprefix(URI).partition("/")
                 element = elements[int(annotation.StructParent)]

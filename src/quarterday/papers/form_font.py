@@ -1,5 +1,6 @@
-"""The font of the fields: a simple TrueType font in WinAnsi, embedded, so that any program that
-fills a form can write with it. A composite font, as the pages use, breaks such programs.
+"""The font of the fields: a simple TrueType font in WinAnsi, embedded.
+
+Any program that fills a form can write with it; a composite font, as the pages use, breaks some.
 """
 
 from __future__ import annotations
@@ -17,7 +18,7 @@ from pikepdf import Array, Dictionary, Name, Object, Pdf, Stream
 
 FILE = Path(__file__).parent / "fonts" / "SourceSans3-Regular.ttf"
 NAME = "/QDFORM+SourceSans3-Regular"
-FIRST, LAST = 32, 255
+FIRST, LAST, DELETE = 32, 255, 127
 NONSYMBOLIC = 1 << 5  # ISO 32000-1 table 123
 
 
@@ -25,7 +26,7 @@ def _characters() -> dict[int, str]:
     """Return the characters of WinAnsi by code (ISO 32000-1 annex D: Windows code page 1252)."""
     codes = (bytes([code]) for code in range(FIRST, LAST + 1))
     decoded = {code[0]: code.decode("cp1252", errors="ignore") for code in codes}
-    return {code: text for code, text in decoded.items() if text and code != 0x7F}
+    return {code: text for code, text in decoded.items() if text and code != DELETE}
 
 
 @dataclass(frozen=True)
@@ -92,7 +93,12 @@ def form_font() -> FormFont:
     return FormFont(
         program=written.getvalue(),
         widths={code: round(width * scale) for code, width in advance.items()},
-        box=(round(box[0] * scale), round(box[1] * scale), round(box[2] * scale), round(box[3] * scale)),
+        box=(
+            round(box[0] * scale),
+            round(box[1] * scale),
+            round(box[2] * scale),
+            round(box[3] * scale),
+        ),
         ascent=round(font["hhea"].ascent * scale),
         descent=round(font["hhea"].descent * scale),
         capital=round(os2.sCapHeight * scale),

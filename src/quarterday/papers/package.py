@@ -67,9 +67,7 @@ def build(  # noqa: PLR0913 - a package is made from all of these
     The same input gives the same bytes. Without ``signed`` every page says that it is a draft and
     not for delivery. Unprintable when a text of the file has letters the fonts lack.
     """
-    setting = Setting(
-        review, file, reference, brokerage, language, version, built_on, signed
-    )
+    setting = Setting(review, file, reference, brokerage, language, version, built_on, signed)
     enclosed = _enclosed(setting)
     set_pdf = press.press().set(_data(setting, enclosed), built_on)
     hidden = _hidden(setting, enclosed)
@@ -93,16 +91,25 @@ def house(setting: Setting) -> Data:
     """Return what stands on every page: title, draft mark, feet."""
     organisation, renewal = setting.file.organisation, setting.review.renewal
     coming = setting.case.coming
-    term = {"file": setting.file.id, "start": coming.start, "end": coming.end}
-    built = {"language": Term("language", setting.language), "built_on": setting.built_on}
     return {
         "language": setting.language,
         "title": setting.say("package-title", organisation=organisation.name, renewal=renewal),
         "author": setting.brokerage.named(setting.language),
         "draft": None if setting.signed else setting.say("package-draft"),
         "footer": [
-            setting.say("package-foot", organisation=setting.name, **term),
-            setting.say("package-built", version=str(setting.version), **built),
+            setting.say(
+                "package-foot",
+                organisation=setting.name,
+                file=setting.file.id,
+                start=coming.start,
+                end=coming.end,
+            ),
+            setting.say(
+                "package-built",
+                language=Term("language", setting.language),
+                built_on=setting.built_on,
+                version=str(setting.version),
+            ),
         ],
         "page_words": [setting.say("package-page"), setting.say("package-of")],
     }

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import UTC, date, datetime
 from functools import lru_cache
 from pathlib import Path
-from typing import Any
+from typing import Any, Literal
 
 import pikepdf
 from fontTools.ttLib import TTFont
@@ -20,11 +20,11 @@ from quarterday.papers.fields import Field, make_fillable
 
 # Threads inside one setting only get in each other's way; processes are the way to use more cores.
 os.environ.setdefault("RAYON_NUM_THREADS", "1")
-import typst  # noqa: E402
+import typst
 
 HERE = Path(__file__).parent
 FONTS = HERE / "fonts"
-STANDARDS = ["ua-1", "a-2a"]
+STANDARDS: list[Literal["ua-1", "a-2a"]] = ["ua-1", "a-2a"]
 Plain = Mapping[str, Any]  # JSON: what a template is given
 
 
@@ -61,7 +61,8 @@ class Press:
                 raise BadTemplate(str(error)) from error
         if warnings:
             raise BadTemplate("; ".join(str(warning) for warning in warnings))
-        return bytes(pdf)
+        assert isinstance(pdf, bytes)
+        return pdf
 
 
 @lru_cache(maxsize=4)

@@ -7,8 +7,9 @@ from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal
 from functools import cached_property
-from typing import Any
+from typing import Any, get_args
 
+from babel.dates import format_date
 from babel.numbers import format_decimal
 
 from quarterday.catalogue.speech import Speech, Spoken
@@ -16,7 +17,7 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import Contact, ReviewSigned
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.money import CENT, Money, round_to
-from quarterday.core.reference import Reference
+from quarterday.core.reference import Family, Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding
 from quarterday.core.review.review import Review
@@ -25,6 +26,7 @@ from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.fields import Fields
 
 Data = dict[str, Any]  # JSON: what a template is given
+FAMILIES = get_args(Family)
 MINUS = "\N{MINUS SIGN}"
 
 
@@ -78,6 +80,13 @@ class Setting:
         known = id in self.reference.coverages
         return self.spoken(Term("coverage", id)) if known else id
 
+    def order(self, id: str) -> tuple[int, int]:
+        """Return where a coverage stands: by family, then as the library lists it; unknown last."""
+        listed = list(self.reference.coverages)
+        if id not in self.reference.coverages:
+            return len(FAMILIES), 0
+        return FAMILIES.index(self.reference.coverages[id].family), listed.index(id)
+
     def place(self, id: str) -> str:
         """Return a location's name."""
         return self.spoken(self.case.building_name(id))
@@ -108,6 +117,10 @@ class Setting:
         """Return an amount with its sign, to the dollar."""
         return self.speech.money(value, cents=False).replace("-", MINUS)
 
+    def short_day(self, day: date) -> str:
+        """Return a date as short as its language writes it."""
+        return format_date(day, "medium", locale=self.speech.locale)
+
     def contacts(self) -> tuple[Contact, ...]:
         """Return the people who are still there, the key contacts first."""
         here = [c for c in self.file.contacts if c.left_on is None]
@@ -115,9 +128,7 @@ class Setting:
 
     def bringing(self, paper: str) -> Iterator[Finding]:
         """Yield the findings that bring a paper, in order."""
-        return (
-            f for f in self.review.findings if f.set_aside is None and paper in f.encloses
-        )
+        return (f for f in self.review.findings if f.set_aside is None and paper in f.encloses)
 
     def brought(self, paper: str) -> Words | None:
         """Return why a paper is enclosed: the title of the first finding that brings it."""

@@ -17,6 +17,7 @@ from quarterday.papers.chart import Key, Over, lines, stacked
 from quarterday.papers.setting import Data, Setting
 
 ID = "building-values"
+MOST_TODO = 4  # the most pressing, so that a building stays on its page
 
 
 def pictures(setting: Setting) -> tuple[BuildingPicture, ...]:
@@ -181,7 +182,7 @@ def _coinsurance(setting: Setting, c: Coinsured) -> Data:
     return {
         "heading": setting.say(f"building-values-clause-title-{which}", share=share),
         "lead": lead,
-        "chart": _losses(setting, c),
+        "chart": _losses(setting, c) if c.penalised else None,
     }
 
 
@@ -193,7 +194,9 @@ def _losses(setting: Setting, c: Coinsured) -> Data:
     rows = [(_loss(setting, s), _note(setting, s), _parts(s)) for s in c.settlements]
     notes = tuple(f"{label}: {note}" for label, note, _ in rows)
     title = setting.say("building-values-losses")
-    return asdict(stacked(title, setting.say("chart-alternative", title=title, rows=notes), keys, rows))
+    return asdict(
+        stacked(title, setting.say("chart-alternative", title=title, rows=notes), keys, rows)
+    )
 
 
 def _parts(settlement: Settlement) -> tuple[Decimal, Decimal]:
@@ -214,8 +217,10 @@ def _dollar(amount: Money) -> Money:
 
 
 def _todo(setting: Setting, p: BuildingPicture) -> Data:
-    about = [f for f in setting.told if (f.subject.kind, f.subject.key) == ("building", p.building.id)]
-    items = [setting.spoken(f.todo) for f in about]
+    about = [
+        f for f in setting.told if (f.subject.kind, f.subject.key) == ("building", p.building.id)
+    ]
+    items = [setting.spoken(f.todo) for f in about][:MOST_TODO]
     return {
         "heading": setting.say("building-values-todo"),
         "items": list(dict.fromkeys(items)) or [setting.say("building-values-todo-none")],

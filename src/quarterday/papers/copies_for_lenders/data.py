@@ -11,9 +11,17 @@ from quarterday.papers.letter.data import address
 from quarterday.papers.setting import Data, Setting
 
 ID = "copies-for-lenders"
-# What a lender or a lessor asks about; the rest is the organisation's own affair.
-FAMILIES = ("property", "liability")
-EQUIPMENT = ("equipment", "equipment-breakdown", "contents")
+# What a lender or a lessor asks about (common practice, no source), in the order it is shown.
+SHOWN: dict[str, tuple[str, ...]] = {
+    "lender": (
+        "building", "contents", "earthquake", "overland-flood", "sewer-backup",
+        "equipment-breakdown", "by-laws", "general-liability", "umbrella",
+    ),
+    "lessor": (
+        "equipment", "contents", "equipment-breakdown", "property-away", "property-of-others",
+        "tenants-liability", "general-liability", "umbrella",
+    ),
+}  # fmt: skip
 
 
 def _active(setting: Setting) -> tuple[Interest, ...]:
@@ -37,8 +45,7 @@ def data(setting: Setting) -> Data:
 
 
 def _copy(setting: Setting, terms: Terms, interest: Interest, first: bool) -> Data:
-    organisation = setting.file.organisation
-    title = setting.say(f"copies-title-{interest.role}", organisation=organisation.name)
+    title = setting.say(f"copies-title-{interest.role}")
     lead = setting.say(f"copies-lead-{terms.stage}")
     header = ("copies-coverage", "copies-limit", "copies-deductible")
     return {
@@ -46,7 +53,7 @@ def _copy(setting: Setting, terms: Terms, interest: Interest, first: bool) -> Da
         "to": [line for line in (interest.name, interest.address) if line],
         "facts": list(_facts(setting, terms, interest)),
         "header": [setting.say(id) for id in header],
-        "rows": [_row(setting, terms, line) for line in _shown(setting, terms, interest)],
+        "rows": [_row(setting, terms, line) for line in _shown(terms, interest)],
         "notes": [setting.say("copies-caution")],
         "closing": list(_closing(setting)),
     }
@@ -78,14 +85,13 @@ def _location(setting: Setting, interest: Interest) -> str | None:
     return ", ".join(filter(None, (building.name, building.address, building.town)))
 
 
-def _shown(setting: Setting, terms: Terms, interest: Interest) -> Iterator[Coverage]:
-    """Yield the coverages an interest is about: at its building, and those for everywhere."""
-    for line in terms.coverages:
-        known = setting.reference.coverages.get(line.coverage)
-        here = line.location in (EVERYWHERE, interest.location)
-        leased = interest.location is None and line.coverage in EQUIPMENT
-        if known and known.family in FAMILIES and (here or leased):
-            yield line
+def _shown(terms: Terms, interest: Interest) -> Iterator[Coverage]:
+    """Yield the coverages an interest asks about: at its building, and those for everywhere."""
+    for coverage in SHOWN[interest.role]:
+        for line in terms.coverages:
+            here = interest.location is None or line.location in (EVERYWHERE, interest.location)
+            if line.coverage == coverage and here:
+                yield line
 
 
 def _row(setting: Setting, terms: Terms, line: Coverage) -> list[str]:

@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import get_args
 
 from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import Coverage
-from quarterday.core.reference import CoverageType, Family
+from quarterday.core.reference import CoverageType
 from quarterday.core.review.need import Need, need
 from quarterday.core.words import Rate, Term, Words, words
-from quarterday.papers.setting import Data, Setting
+from quarterday.papers.setting import FAMILIES, Data, Setting
 
 ID = "coverage-summary"
 NONE = "–"
+MOST_REASONS = 2  # of a need, so that a row stays a row
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,48 +66,71 @@ def data(setting: Setting) -> Data:
     return {
         "opening": setting.opening(ID, title, lead),
         "header": [setting.say(f"coverage-summary-{id}") for id in header],
-        "families": list(_families(setting, terms, found)),
-        "notes": [setting.say("coverage-summary-caution")],
+        "gaps": [setting.say(f"coverage-summary-{id}") for id in ("coverage", "pays", "why")],
+        "families": [*_missing(setting, found), *_families(setting, terms, found)],
+        "notes": [setting.say("caution-wording-governs")],
     }
 
 
+def _missing(setting: Setting, found: tuple[Checked, ...]) -> Iterator[Data]:
+    """Yield what is needed and not there, before everything else."""
+    gaps = [c for c in found if c.mark == "needed"]
+    if gaps:
+        rows = [
+            {
+                "name": setting.coverage(c.type.id),
+                "meaning": c.type.meaning[setting.language],
+                "why": _because(setting, c),
+            }
+            for c in sorted(gaps, key=lambda c: setting.order(c.type.id))
+        ]
+        yield {"heading": setting.say("coverage-summary-gaps"), "rows": rows, "rest": None}
+
+
 def _families(setting: Setting, terms: Terms, found: tuple[Checked, ...]) -> Iterator[Data]:
-    for family in get_args(Family):
+    for family in FAMILIES:
         here = [c for c in found if c.type.family == family]
-        shown = [c for c in here if c.mark != "not-needed"]
+        rows = [row for c in here for row in _rows(setting, terms, c)]
         rest = tuple(Term("coverage", c.type.id) for c in here if c.mark == "not-needed")
-        if here:
+        if rows or rest:
             yield {
-                "heading": setting.spoken(Term("family", family)),
-                "rows": [row for c in shown for row in _rows(setting, terms, c)],
+                "heading": setting.say("paper-name", paper=Term("family", family)),
+                "rows": rows,
                 "rest": setting.say("coverage-summary-rest", names=rest) if rest else None,
             }
 
 
 def _rows(setting: Setting, terms: Terms, c: Checked) -> Iterator[Data]:
-    meaning = c.type.meaning[setting.language]
-    state = setting.say(f"coverage-summary-{c.mark}")
-    if not c.lines:
-        why = " ".join(filter(None, (meaning, _because(setting, c))))
-        yield _row(setting.coverage(c.type.id), why, c.mark, state, (NONE, NONE))
+    """Yield the rows of a coverage that is there, or about which the file says too little."""
+    if c.mark == "ask":
+        why = " ".join(filter(None, (c.type.meaning[setting.language], _tell_us(setting, c))))
+        yield _row(setting, setting.coverage(c.type.id), why, c.mark, (NONE, NONE))
     for line in c.lines:
         name = setting.coverage_at(line.coverage, line.location)
+        meaning = c.type.meaning[setting.language] if line is c.lines[0] else ""
         terms_of_it = _limit(setting, terms, line), _deductible(setting, terms, line)
-        yield _row(name, meaning if line is c.lines[0] else "", c.mark, state, terms_of_it)
+        yield _row(setting, name, meaning, c.mark, terms_of_it)
 
 
-def _row(name: str, meaning: str, mark: str, state: str, terms_of_it: tuple[str, str]) -> Data:
-    limit, deductible = terms_of_it
+def _row(
+    setting: Setting, name: str, meaning: str, mark: str, terms_of_it: tuple[str, str]
+) -> Data:
+    state, (limit, deductible) = setting.say(f"coverage-summary-{mark}"), terms_of_it
     row = {"name": name, "meaning": meaning, "mark": mark, "state": state}
     return row | {"limit": limit, "deductible": deductible}
 
 
 def _because(setting: Setting, c: Checked) -> str:
-    if c.mark == "needed" and c.need.because:
-        return setting.say("coverage-summary-because", reasons=c.need.because)
-    if c.mark == "ask" and c.need.open_questions:
-        return setting.say("coverage-summary-tell-us", questions=c.need.open_questions)
-    return ""
+    if not c.need.because:
+        return setting.say("coverage-summary-everyone")
+    return setting.say("coverage-summary-because", reasons=c.need.because[:MOST_REASONS])
+
+
+def _tell_us(setting: Setting, c: Checked) -> str:
+    if not c.need.open_questions:
+        return ""
+    asked = c.need.open_questions[:MOST_REASONS]
+    return setting.say("coverage-summary-tell-us", questions=asked)
 
 
 def _limit(setting: Setting, terms: Terms, line: Coverage) -> str:

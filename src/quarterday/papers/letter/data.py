@@ -13,6 +13,7 @@ from quarterday.core.words import Term, Words, words
 from quarterday.papers.setting import Data, Setting
 
 ID = "letter"
+READERS = ("treasurer", "chair", "administrator", "secretary", "minister")  # in this order
 Enclosed = Sequence[tuple[str, Words]]
 
 
@@ -27,13 +28,14 @@ def data(setting: Setting, enclosed: Enclosed) -> Data:
         "opening": setting.opening(ID, _title(setting), _lead(setting)),
         "sender": [line for line in _sender(setting) if line],
         "to": [line for line in _to(setting) if line],
-        "date": setting.spoken(setting.built_on),
         "status": None if setting.signed else setting.say("letter-unsigned"),
         "greeting": _greeting(setting),
         "glance_items": list(_glance(setting)),
+        "terms": setting.say("letter-words"),
+        "agenda": _agenda(setting),
+        "enclosed": _enclosed(setting, enclosed),
         "decisions": _decisions(setting),
         "lists": list(_lists(setting)),
-        "enclosed": _enclosed(setting, enclosed),
         "cautions": list(_cautions(setting)),
         "closing": list(_closing(setting)),
     }
@@ -66,10 +68,17 @@ def address(organisation: Organisation) -> Iterator[str]:
 
 
 def _addressee(setting: Setting) -> Contact | None:
-    return next(iter(setting.contacts()), None)
+    """Return who gets the letter: a key contact, else anyone; the treasurer before the others."""
+    return min(setting.contacts(), key=_nearness, default=None)
+
+
+def _nearness(contact: Contact) -> tuple[bool, int, str]:
+    rank = READERS.index(contact.role) if contact.role in READERS else len(READERS)
+    return not contact.is_key, rank, contact.id
 
 
 def _to(setting: Setting) -> Iterator[str]:
+    yield setting.spoken(setting.built_on)
     contact = _addressee(setting)
     if contact:
         role = setting.spoken(Term("role", contact.role))
@@ -123,6 +132,23 @@ def _moved(setting: Setting, now: Money) -> str | None:
     return setting.say(f"letter-moved-{way}", change=abs(change))
 
 
+def _agenda(setting: Setting) -> Data | None:
+    """Return the decisions as one short table, or None when there are none."""
+    rows = [
+        [
+            str(number),
+            setting.spoken(finding.title),
+            _price(setting, finding.priority.cost),
+            setting.short_day(deadline(setting, finding)),
+        ]
+        for number, finding in enumerate(setting.review.agenda, start=1)
+    ]
+    header = ("letter-number", "letter-decision", "letter-price", "letter-by")
+    named = [setting.say(id) for id in header]
+    heading = setting.say("letter-decide")
+    return {"heading": heading, "header": named, "rows": rows} if rows else None
+
+
 def _decisions(setting: Setting) -> Data | None:
     agenda = setting.review.agenda
     if not agenda:
@@ -137,7 +163,7 @@ def _decisions(setting: Setting) -> Data | None:
         }
         for number, finding in enumerate(agenda, start=1)
     ]
-    return {"heading": setting.say("letter-decide"), "items": items}
+    return {"heading": setting.say("letter-in-full"), "items": items}
 
 
 def _facts(setting: Setting, finding: Finding) -> Iterator[tuple[str, str]]:
@@ -173,20 +199,26 @@ def _lists(setting: Setting) -> Iterator[Data]:
 
 
 def _item(setting: Setting, finding: Finding, *, with_todo: bool) -> Data:
-    todo = setting.spoken(finding.todo) if with_todo else ""
-    return {"title": setting.spoken(finding.title), "todo": todo}
+    title = setting.spoken(finding.title)
+    if not with_todo:
+        return {"title": title, "todo": ""}
+    stop = "" if title.endswith((".", "?", "!")) else "."
+    return {"title": f"{title}{stop}", "todo": setting.spoken(finding.todo)}
 
 
 def _enclosed(setting: Setting, enclosed: Enclosed) -> Data:
     rows = [
-        {"id": id, "name": setting.spoken(Term("paper", id)), "reason": setting.spoken(why)}
+        {
+            "id": id,
+            "name": setting.say("paper-name", paper=Term("paper", id)),
+            "reason": setting.spoken(why),
+        }
         for id, why in enclosed
         if id != ID
     ]
     header = ("letter-paper", "letter-why", "letter-page")
     return {
-        "heading": setting.say("letter-enclosed"),
-        "lead": setting.say("letter-enclosed-lead", count=len(rows)),
+        "heading": setting.say("letter-enclosed", count=len(rows)),
         "header": [setting.say(id) for id in header],
         "rows": rows,
     }

@@ -69,14 +69,18 @@ def _panels(setting: Setting, summed: PremiumTable) -> Iterator[Data]:
 
 def _header(setting: Setting, group: tuple[str, ...], *, last: bool) -> Row:
     all_of_it = [setting.say("premium-statement-all")] if last else []
-    return [setting.say("premium-statement-coverage"), *map(setting.place, group), *all_of_it]
+    return [
+        setting.say("premium-statement-coverage"),
+        *(setting.say("paper-name", paper=setting.place(p)) for p in group),
+        *all_of_it,
+    ]
 
 
 def _rows(
     setting: Setting, summed: PremiumTable, group: tuple[str, ...], *, last: bool
 ) -> Iterator[Row]:
     say = setting.amounts(money.amount for money in summed.cells.values())
-    for coverage, whole in summed.rows.items():
+    for coverage, whole in sorted(summed.rows.items(), key=lambda row: setting.order(row[0])):
         cells = [summed.cells.get((coverage, place)) for place in group]
         shown = [say(cell.amount) if cell else "–" for cell in cells]
         name = setting.spoken(coverage_name(setting.reference, coverage))

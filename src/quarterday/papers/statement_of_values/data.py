@@ -9,6 +9,7 @@ from typing import Any, get_args
 from quarterday.core.file.layout import SHEETS
 from quarterday.core.file.records import Building
 from quarterday.core.file.records.buildings import Basement, Construction
+from quarterday.core.values.building import picture
 from quarterday.core.words import Term, Words
 from quarterday.papers.contacts_form.data import confirmation
 from quarterday.papers.fields import Field, Kind, field_name
@@ -19,7 +20,7 @@ ID = "statement-of-values"
 PARTS: dict[str, dict[str, int]] = {
     "what": {
         "use": 2, "construction": 2, "year_built": 1, "area_m2": 1, "storeys": 1, "basement": 1,
-        "heritage": 2, "special_features": 2,
+        "special_features": 4,
     },
     "updated": {
         "roof_cover": 2, "roof_year": 1, "wiring_year": 1, "heating_type": 2, "heating_year": 1,
@@ -28,12 +29,13 @@ PARTS: dict[str, dict[str, int]] = {
     "protection": {
         "sprinklers": 2, "fire_alarm": 2, "burglar_alarm": 2, "alarm_monitored": 2,
         "backwater_valve": 2, "sump_pump": 2, "hydrant_m": 1, "fire_hall_km": 1,
-        "unoccupied_since": 2,
+        "contents_below_grade": 2, "heritage": 2, "unoccupied_since": 2,
     },
 }  # fmt: skip
 CHOICES: dict[str, tuple[str, ...]] = {
     "construction": get_args(Construction), "basement": get_args(Basement),
 }  # fmt: skip
+LONG = ("special_features",)
 INSURED = ("building", "contents")
 
 
@@ -94,7 +96,7 @@ def _kind(setting: Setting, name: str) -> tuple[Kind, tuple[tuple[str, str], ...
         return "choice", (("", "–"), *named)
     if name in YES_NO:
         return "one of", tuple((id, setting.say(id)) for id in ("yes", "no"))
-    return "line", ()
+    return ("lines" if name in LONG else "line"), ()
 
 
 YES_NO = {
@@ -122,13 +124,22 @@ def _sums(setting: Setting, building: Building) -> Data:
 
 
 def _sum(setting: Setting, building: Building, coverage: str) -> Data:
-    terms = setting.case.terms
-    line = terms.find(coverage, building.id) if terms else None
-    insured = line.limit if line else None
     label = setting.say("form-sum", coverage=Term("coverage", coverage))
     tip = setting.say("form-tip", field=label, subject=building.name)
-    note = setting.say("form-sum-none")
-    if terms and insured is not None:
-        note = setting.say("form-sum-now", amount=terms.money(insured))
     described = Field(field_name("sums", building.id, coverage), "line", tip)
+    note = " ".join(_known_sums(setting, building, coverage))
     return setting.fields.add(described, label, span=2, note=note)
+
+
+def _known_sums(setting: Setting, building: Building, coverage: str) -> Iterator[str]:
+    """Yield what the terms insure today, and for a building what it would cost."""
+    terms = setting.case.terms
+    line = terms.find(coverage, building.id) if terms else None
+    if terms and line and line.limit is not None:
+        yield setting.say("form-sum-now", amount=terms.money(line.limit))
+    else:
+        yield setting.say("form-sum-none")
+    shown = picture(setting.case, building) if coverage == "building" else None
+    if shown and shown.costs:
+        cost = shown.costs.rebuilt.money
+        yield setting.say("form-sum-cost", amount=cost, day=shown.costs.rebuilt_on)

@@ -64,7 +64,7 @@ def _groups(setting: Setting, differences: Iterable[Difference]) -> Iterator[Dat
                 "heading": setting.say(f"what-changed-{group}", count=len(members)),
                 "lead": setting.say(f"what-changed-{group}-lead"),
                 "header": header,
-                "rows": [_row(setting, difference) for difference in members],
+                "rows": list(_rows(setting, members)),
             }
 
 
@@ -74,21 +74,34 @@ def _nothing(setting: Setting, header: list[str]) -> Data:
     return {"heading": heading, "lead": lead, "header": header, "rows": []}
 
 
-def _row(setting: Setting, difference: Difference) -> list[str]:
-    subject = setting.say("what-changed-whole")
-    if difference.coverage:
-        subject = setting.coverage_at(difference.coverage, difference.location)
+def _rows(setting: Setting, differences: Iterable[Difference]) -> Iterator[list[list[str]]]:
+    """Yield rows of what changed in the same way, each cell a list of lines."""
+    by_place: dict[str, list[tuple[str, str]]] = {}
+    for difference in sorted(differences, key=lambda d: setting.order(d.coverage)):
+        by_place.setdefault(_place(setting, difference), []).append(_change(setting, difference))
+    alike: dict[tuple[tuple[str, str], ...], list[str]] = {}
+    for place, changes in by_place.items():
+        alike.setdefault(tuple(changes), []).append(place)
+    for changed, places in alike.items():
+        yield [places, [change for change, _ in changed], [borne for _, borne in changed]]
+
+
+def _place(setting: Setting, difference: Difference) -> str:
+    if not difference.coverage:
+        return setting.say("what-changed-whole")
+    return setting.coverage_at(difference.coverage, difference.location)
+
+
+def _change(setting: Setting, difference: Difference) -> tuple[str, str]:
     borne = difference.more_borne
     change = setting.say("what-changed-sentence", change=difference.phrase)
-    return [subject, change, _signed(setting, borne) if borne else "–"]
+    return change, _signed(setting, borne) if borne else "–"
 
 
 def _split(setting: Setting, expiring: Terms, offered: Terms) -> Split | None:
     if not expiring.premiums or not offered.premiums or expiring.currency != offered.currency:
         return None
-    return between(
-        expiring, offered, setting.file.organisation.province, setting.reference
-    )
+    return between(expiring, offered, setting.file.organisation.province, setting.reference)
 
 
 def _title(setting: Setting, offered: Terms, moved: Split | None) -> str:
@@ -125,10 +138,13 @@ def _premium(setting: Setting, offered: Terms, moved: Split) -> Data:
     told = tuple(f"{s.label}: {money(s.amount) if s.total else change(s.amount)}" for s in steps)
     alternative = setting.say("chart-alternative", title=title, rows=told)
     say = setting.amounts(step.amount for step in steps)
+    chart = waterfall(title, alternative, steps, money, change)
+    starts = setting.say("chart-starts", **{"from": chart.starts}) if chart.starts else None
     return {
         "heading": setting.say("what-changed-premium"),
         "lead": _largest(setting, offered, moved),
-        "chart": asdict(waterfall(title, alternative, steps, money, change)),
+        "chart": asdict(chart),
+        "starts": starts,
         "header": [setting.say("what-changed-part"), setting.say("premium-statement-dollars")],
         "rows": [[s.label, say(s.amount)] for s in steps],
         "note": setting.say("what-changed-note"),

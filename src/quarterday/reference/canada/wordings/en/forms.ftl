@@ -23,12 +23,13 @@ contacts-form-may-tip = { $who } may decide on { $area }
 
 ## Statement of values
 
-statement-of-values-title = Please check each building, and say what to insure it for
+statement-of-values-title = Check each building, and what to insure it for
 statement-of-values-lead = What a building is decides what it costs to rebuild. Correct what has changed. Leave empty what you do not know.
 statement-of-values-what = What it is
 statement-of-values-updated = What was renewed, and when
 statement-of-values-protection = What protects it
 statement-of-values-sums = What to insure it for
 form-sum = Insure for, in dollars: { $coverage }
-form-sum-now = { $amount } in the terms today
-form-sum-none = no amount in the terms today
+form-sum-now = Terms today: { $amount }.
+form-sum-none = Terms today: no amount.
+form-sum-cost = Estimated cost to rebuild by { $day }: { $amount }.

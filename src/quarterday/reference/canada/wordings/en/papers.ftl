@@ -7,6 +7,7 @@ package-built = { CAPITAL($language) } · built { $built_on } · version { $vers
 package-page = Page
 package-of = of
 paper-kicker = { CAPITAL($paper) } · { $organisation }
+paper-name = { CAPITAL($paper) }
 paper-coverage-at = { $coverage }, { $place }
 paper-ask-us = ask us
 chart-alternative = { $title }. { $rows }.
@@ -16,12 +17,16 @@ chart-starts = The scale starts at { $from }, not at zero.
 
 letter-reason = What to decide, and what comes with this letter.
 letter-title = { $count ->
-    [0] Your insurance renews on { $renewal }, and there is nothing to decide
-    [one] One decision before your insurance renews on { $renewal }
-   *[other] { $count } decisions before your insurance renews on { $renewal }
+    [0] Nothing to decide before { $renewal }
+    [1] One decision before { $renewal }
+    [2] Two decisions before { $renewal }
+    [3] Three decisions before { $renewal }
+    [4] Four decisions before { $renewal }
+    [5] Five decisions before { $renewal }
+   *[other] { $count } decisions before { $renewal }
 }
-letter-lead = We compared the insurer's offer with this year's policy and with what we know of you on { $as_of }. Below is what your leaders need to decide, what it costs, and by when.
-letter-lead-no-offer = The insurer has not made its offer yet. We looked at this year's policy and at what we know of you on { $as_of }. Below is what your leaders can decide now.
+letter-lead = Your insurance renews on { $renewal }. We compared the insurer's offer with this year's policy and with what we know of you on { $as_of }. Below is what your leaders need to decide, what it costs, and by when.
+letter-lead-no-offer = Your insurance renews on { $renewal }. The insurer has not made its offer yet. We looked at this year's policy and at what we know of you on { $as_of }. Below is what your leaders can decide now.
 letter-unsigned = This is a draft. No licensed broker has signed the review, so it must not be delivered.
 letter-to = { $name }, { $role }
 letter-dear = Dear { $name },
@@ -35,17 +40,20 @@ letter-glance-decisions = To decide
 letter-glance-by = the first by { $by }
 letter-glance-renewal = Your insurance renews
 letter-glance-as-of = figures as of { $as_of }
+letter-words = A premium is the price of your insurance. A limit is the most the insurer pays. A deductible is what you pay first in a loss. Coinsurance means you share a loss when too little is insured.
 letter-decide = What to decide
+letter-in-full = Each decision in full
+letter-number = No.
+letter-decision = Decision
 letter-price = Price
 letter-free = no charge
 letter-at-stake = At stake
 letter-by = By
 letter-send-back = To send back or put right
 letter-know = Good to know
-letter-enclosed = What is enclosed, and why
-letter-enclosed-lead = { $count ->
-    [one] One paper comes with this letter. Only what applies to you goes in.
-   *[other] { $count } papers come with this letter. Only what applies to you goes in.
+letter-enclosed = { $count ->
+    [one] One paper is enclosed, because it applies to you
+   *[other] { $count } papers are enclosed, because they apply to you
 }
 letter-paper = Paper
 letter-why = Why you get it
@@ -148,24 +156,28 @@ premium-statement-flat = The premium for { $coverage } includes a flat charge of
 ## Coverage summary
 
 coverage-summary-reason = { $count ->
-    [0] What you are covered for. We found no gap in what you need.
-    [one] What you are covered for, and one coverage you need and do not have.
-   *[other] What you are covered for, and { $count } coverages you need and do not have.
+    [0] What you are covered for. We found nothing missing.
+    [one] What you are covered for, and one coverage that is missing.
+   *[other] What you are covered for, and { $count } coverages that are missing.
 }
 coverage-summary-title = { $count ->
-    [0] You have every coverage that your file says you need
-    [one] You lack one coverage that you need
-   *[other] You lack { $count } coverages that you need
+    [0] You have every coverage that fits what you do
+    [one] One coverage that fits what you do is missing
+   *[other] { $count } coverages that fit what you do are missing
 }
 coverage-summary-lead = You have { $have } kinds of coverage from { $start } to { $end }. A limit is the most that the insurer pays. A deductible is what you pay first.
 coverage-summary-coverage = Coverage
 coverage-summary-state = Do you have it?
 coverage-summary-limit = Limit
 coverage-summary-deductible = Deductible
-coverage-summary-have = you have it
-coverage-summary-needed = needed, not there
-coverage-summary-ask = please tell us
-coverage-summary-because = You need it because { $reasons }.
+coverage-summary-gaps = What is missing
+coverage-summary-pays = What it pays
+coverage-summary-why = Why it fits you
+coverage-summary-everyone = Any organisation can need it.
+coverage-summary-have = yes
+coverage-summary-needed = no
+coverage-summary-ask = tell us
+coverage-summary-because = Because { $reasons }.
 coverage-summary-tell-us = We need to know { $questions }.
 coverage-summary-rest = Nothing in your file calls for: { $names }.
 coverage-summary-shared = shared limit
@@ -173,7 +185,6 @@ coverage-summary-hours = { $n ->
     [one] after { $n } hour
    *[other] after { $n } hours
 }
-coverage-summary-caution = { caution-wording-governs }
 
 ## Options
 
@@ -209,7 +220,7 @@ building-values-reason = { $short ->
 building-values-title-short = { $building } would be { $amount } short after a total loss
 building-values-title-enough = { $building } is insured for enough to rebuild it
 building-values-title-unknown = Nobody knows what it costs to rebuild { $building }
-building-values-lead = A total loss could come on the last day of the term, { $end }. Rebuilding takes time, so we count the costs up to { $day }.
+building-values-lead = A total loss could come just before the term ends on { $end }. Rebuilding takes time, so we count the costs up to { $day }.
 building-values-insured = Most the policy pays
 building-values-available = its share of a joint amount
 building-values-cost = Cost to rebuild
@@ -246,8 +257,8 @@ building-values-caution-none = No valuation is on file, so we cannot say whether
 ## Copies for lenders and lessors
 
 copies-reason = { $names } must be shown that you are insured.
-copies-title-lender = Evidence of insurance for a lender: { $organisation }
-copies-title-lessor = Evidence of insurance for a lessor: { $organisation }
+copies-title-lender = Evidence of insurance for a lender
+copies-title-lessor = Evidence of insurance for a lessor
 copies-lead-issued = The insurance below is in force for the term shown.
 copies-lead-offered = The insurance below is offered for the term shown. It is not in force until the insurer issues the policy.
 copies-lead-requested = The insurance below was asked for. The insurer has not offered it yet.
@@ -274,4 +285,14 @@ figures-reason = { $count ->
    *[other] Where the { $count } figures behind the findings come from.
 }
 figures-title = Where each figure comes from
-figures-lead = Under each figure stands how we computed it, and from what: facts in your file, with the place they were read, and published values, with their source.
+figures-lead = Each figure has a number. Beside it stands how we computed it, and the numbers of what it was made from.
+figures-number = No.
+figures-value = Value
+figures-figures = Figures we computed
+figures-figure = Figure, and how it came about
+figures-facts = Facts in your file
+figures-fact = Fact, and where we read it
+figures-parameters = Published and assumed values
+figures-parameter = Value, and who published it
+figures-from = From { $numbers }.
+figures-of = { $label } ({ $record } { $key })

@@ -23,12 +23,13 @@ contacts-form-may-tip = { $who } peut décider pour { $area }
 
 ## Statement of values
 
-statement-of-values-title = Vérifiez chaque bâtiment, et dites pour combien l'assurer
+statement-of-values-title = Vérifiez chaque bâtiment et son montant d'assurance
 statement-of-values-lead = Ce qu'est un bâtiment décide de ce que coûte sa reconstruction. Corrigez ce qui a changé. Laissez vide ce que vous ignorez.
 statement-of-values-what = Ce qu'il est
 statement-of-values-updated = Ce qui a été rénové, et quand
 statement-of-values-protection = Ce qui le protège
 statement-of-values-sums = Pour combien l'assurer
 form-sum = À assurer pour, en dollars : { $coverage }
-form-sum-now = { $amount } dans les conditions actuelles
-form-sum-none = aucun montant dans les conditions actuelles
+form-sum-now = Aujourd'hui au contrat : { $amount }.
+form-sum-none = Aujourd'hui au contrat : aucun montant.
+form-sum-cost = Coût de reconstruction estimé d'ici le { $day } : { $amount }.

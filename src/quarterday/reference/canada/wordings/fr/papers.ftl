@@ -1,12 +1,13 @@
 ## Every page
 
 package-title = Renouvellement d'assurance du { $renewal } : { $organisation }
-package-draft = Ébauche à ne pas remettre : aucun courtier autorisé n'a encore signé cet examen.
+package-draft = Ébauche à ne pas remettre : aucune personne titulaire d'un permis de courtage n'a signé cet examen.
 package-foot = { $organisation } · dossier { $file } · période du { $start } au { $end }
 package-built = { CAPITAL($language) } · produit le { $built_on } · version { $version }
 package-page = Page
 package-of = de
 paper-kicker = { CAPITAL($paper) } · { $organisation }
+paper-name = { CAPITAL($paper) }
 paper-coverage-at = { $coverage }, { $place }
 paper-ask-us = à nous demander
 chart-alternative = { $title }. { $rows }.
@@ -16,13 +17,17 @@ chart-starts = L'échelle commence à { $from }, et non à zéro.
 
 letter-reason = Ce qu'il faut décider, et ce qui accompagne cette lettre.
 letter-title = { $count ->
-    [0] Votre assurance se renouvelle le { $renewal }, et il n'y a rien à décider
-    [one] Une décision à prendre avant le renouvellement du { $renewal }
-   *[other] { $count } décisions à prendre avant le renouvellement du { $renewal }
+    [0] Rien à décider d'ici le { $renewal }
+    [1] Une décision à prendre d'ici le { $renewal }
+    [2] Deux décisions à prendre d'ici le { $renewal }
+    [3] Trois décisions à prendre d'ici le { $renewal }
+    [4] Quatre décisions à prendre d'ici le { $renewal }
+    [5] Cinq décisions à prendre d'ici le { $renewal }
+   *[other] { $count } décisions à prendre d'ici le { $renewal }
 }
-letter-lead = Nous avons comparé l'offre de l'assureur au contrat de cette année et à ce que nous savions de vous le { $as_of }. Voici ce que votre conseil doit décider, ce que cela coûte et pour quand.
-letter-lead-no-offer = L'assureur n'a pas encore présenté son offre. Nous avons relu le contrat de cette année et ce que nous savions de vous le { $as_of }. Voici ce que votre conseil peut décider dès maintenant.
-letter-unsigned = Ceci est une ébauche. Aucun courtier autorisé n'a signé l'examen : il ne faut pas la remettre.
+letter-lead = Votre assurance se renouvelle le { $renewal }. Nous avons comparé l'offre de l'assureur au contrat de cette année et à ce que nous savions de vous le { $as_of }. Voici ce que votre conseil doit décider, ce que cela coûte et pour quand.
+letter-lead-no-offer = Votre assurance se renouvelle le { $renewal }. L'assureur n'a pas encore présenté son offre. Nous avons relu le contrat de cette année et ce que nous savions de vous le { $as_of }. Voici ce que votre conseil peut décider dès maintenant.
+letter-unsigned = Ceci est une ébauche. Aucune personne titulaire d'un permis de courtage n'a signé l'examen : il ne faut pas la remettre.
 letter-to = { $name }, { $role }
 letter-dear = Bonjour { $name },
 letter-all = Aux membres du conseil,
@@ -35,23 +40,26 @@ letter-glance-decisions = À décider
 letter-glance-by = la première d'ici le { $by }
 letter-glance-renewal = Votre assurance se renouvelle le
 letter-glance-as-of = chiffres au { $as_of }
+letter-words = La prime est le prix de votre assurance. Le montant d'assurance est le plus que l'assureur paie. La franchise est ce que vous payez d'abord lors d'un sinistre. La coassurance vous fait partager un sinistre quand le montant est trop bas.
 letter-decide = Ce qu'il faut décider
+letter-in-full = Chaque décision en détail
+letter-number = Nº
+letter-decision = Décision
 letter-price = Prix
 letter-free = sans frais
 letter-at-stake = En jeu
 letter-by = D'ici le
 letter-send-back = À renvoyer ou à corriger
 letter-know = Bon à savoir
-letter-enclosed = Ce qui est joint, et pourquoi
-letter-enclosed-lead = { $count ->
-    [one] Un document accompagne cette lettre. Nous ne joignons que ce qui vous concerne.
-   *[other] { $count } documents accompagnent cette lettre. Nous ne joignons que ce qui vous concerne.
+letter-enclosed = { $count ->
+    [one] Un document est joint, parce qu'il vous concerne
+   *[other] { $count } documents sont joints, parce qu'ils vous concernent
 }
 letter-paper = Document
 letter-why = Pourquoi vous le recevez
 letter-page = Page
 letter-not-signed = Pas encore signé
-letter-licence = Courtier autorisé, { $licence }
+letter-licence = Permis de courtage { $licence }
 letter-reviewed = J'ai examiné ce dossier au { $as_of }.
 
 ## What changed
@@ -148,24 +156,28 @@ premium-statement-flat = La prime de la garantie « { $coverage } » comprend un
 ## Coverage summary
 
 coverage-summary-reason = { $count ->
-    [0] Ce qui est couvert. Nous n'avons trouvé aucun besoin non couvert.
-    [one] Ce qui est couvert, et une garantie dont vous avez besoin et que vous n'avez pas.
-   *[other] Ce qui est couvert, et { $count } garanties dont vous avez besoin et que vous n'avez pas.
+    [0] Ce qui est couvert. Il ne manque rien, à notre avis.
+    [one] Ce qui est couvert, et une garantie qui manque.
+   *[other] Ce qui est couvert, et { $count } garanties qui manquent.
 }
 coverage-summary-title = { $count ->
-    [0] Vous avez toutes les garanties dont votre dossier montre le besoin
-    [one] Il vous manque une garantie dont vous avez besoin
-   *[other] Il vous manque { $count } garanties dont vous avez besoin
+    [0] Vous avez toutes les garanties qui conviennent à vos activités
+    [one] Il manque une garantie qui convient à vos activités
+   *[other] Il manque { $count } garanties qui conviennent à vos activités
 }
 coverage-summary-lead = Vous avez { $have } sortes de garanties du { $start } au { $end }. Le montant est le plus que l'assureur paie. La franchise est ce que vous payez d'abord.
 coverage-summary-coverage = Garantie
 coverage-summary-state = L'avez-vous?
 coverage-summary-limit = Montant
 coverage-summary-deductible = Franchise
-coverage-summary-have = vous l'avez
-coverage-summary-needed = il vous la faut
-coverage-summary-ask = dites-le-nous
-coverage-summary-because = Il vous la faut parce que { $reasons }.
+coverage-summary-gaps = Ce qui manque
+coverage-summary-pays = Ce qu'elle paie
+coverage-summary-why = Pourquoi elle convient
+coverage-summary-everyone = Tout organisme peut en avoir besoin.
+coverage-summary-have = oui
+coverage-summary-needed = non
+coverage-summary-ask = à préciser
+coverage-summary-because = Parce que { $reasons }.
 coverage-summary-tell-us = Nous devons savoir { $questions }.
 coverage-summary-rest = Rien dans votre dossier n'appelle : { $names }.
 coverage-summary-shared = montant commun
@@ -173,7 +185,6 @@ coverage-summary-hours = { $n ->
     [one] après { $n } heure
    *[other] après { $n } heures
 }
-coverage-summary-caution = { caution-wording-governs }
 
 ## Options
 
@@ -209,7 +220,7 @@ building-values-reason = { $short ->
 building-values-title-short = { $building } : il manquerait { $amount } après une perte totale
 building-values-title-enough = { $building } : le montant suffit pour reconstruire
 building-values-title-unknown = { $building } : personne ne sait ce que coûte la reconstruction
-building-values-lead = Une perte totale pourrait survenir le dernier jour de la période, qui prend fin le { $end }. Reconstruire prend du temps : nous comptons les coûts jusqu'au { $day }.
+building-values-lead = Une perte totale pourrait survenir juste avant la fin de la période, le { $end }. Reconstruire prend du temps : nous comptons les coûts jusqu'au { $day }.
 building-values-insured = Le plus que paie le contrat
 building-values-available = sa part d'un montant commun
 building-values-cost = Coût de reconstruction
@@ -246,8 +257,8 @@ building-values-caution-none = Aucune évaluation n'est au dossier : nous ne pou
 ## Copies for lenders and lessors
 
 copies-reason = Il faut montrer à { $names } que vous êtes assurés.
-copies-title-lender = Preuve d'assurance pour un prêteur : { $organisation }
-copies-title-lessor = Preuve d'assurance pour un bailleur : { $organisation }
+copies-title-lender = Preuve d'assurance pour un prêteur
+copies-title-lessor = Preuve d'assurance pour un bailleur
 copies-lead-issued = L'assurance ci-dessous est en vigueur pour la période indiquée.
 copies-lead-offered = L'assurance ci-dessous est offerte pour la période indiquée. Elle n'est pas en vigueur avant que l'assureur délivre le contrat.
 copies-lead-requested = L'assurance ci-dessous a été demandée. L'assureur ne l'a pas encore offerte.
@@ -265,7 +276,7 @@ copies-coverage = Garantie
 copies-limit = Montant
 copies-deductible = Franchise
 copies-caution = Cette page informe. Elle ne change rien au contrat et ne donne aucun droit par elle-même; seul le texte du contrat fait foi.
-copies-signed = { $name }, courtier autorisé, le { $on }
+copies-signed = { $name }, le { $on }
 
 ## Where each figure comes from
 
@@ -274,4 +285,14 @@ figures-reason = { $count ->
    *[other] D'où viennent les { $count } chiffres qui appuient les constats.
 }
 figures-title = D'où vient chaque chiffre
-figures-lead = Sous chaque chiffre, voici comment nous l'avons calculé et à partir de quoi : les faits de votre dossier, avec l'endroit où ils ont été lus, et les valeurs publiées, avec leur source.
+figures-lead = Chaque chiffre porte un numéro. À côté, voici comment nous l'avons calculé et les numéros de ce dont il est fait.
+figures-number = Nº
+figures-value = Valeur
+figures-figures = Les chiffres que nous avons calculés
+figures-figure = Chiffre, et comment il est obtenu
+figures-facts = Les faits de votre dossier
+figures-fact = Fait, et où nous l'avons lu
+figures-parameters = Les valeurs publiées et supposées
+figures-parameter = Valeur, et qui l'a publiée
+figures-from = À partir de { $numbers }.
+figures-of = { $label } ({ $record } { $key })
