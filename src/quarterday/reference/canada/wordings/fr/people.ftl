@@ -1,0 +1,59 @@
+## Names and reasons
+
+people-in-our-care = Personnes qui vous sont confiées
+abuse-prevention = Prévention des abus
+reason-people-first = Les personnes qui vous sont confiées passent d'abord.
+reason-declaration-free = Revoir le plan et envoyer la déclaration ne coûte rien.
+
+## people.abuse-unqualified
+
+people-abuse-unqualified-title = { $state ->
+    [absent] Rien dans votre police ne vise les abus envers les personnes qui vous sont confiées
+    [unqualified] Votre garantie en cas d'abus attend votre déclaration de prévention
+   *[unstated] Votre garantie en cas d'abus n'est pas confirmée
+}
+people-abuse-unqualified-means = { $state ->
+    [absent] La prévention protège les personnes; l'assurance n'aide qu'après coup. Les conditions n'ont aucune garantie en cas d'abus. L'assureur l'offre d'ordinaire après avoir vu un plan de prévention réellement suivi.
+    [unqualified] La prévention protège les personnes; l'assurance n'aide qu'après coup. L'assureur n'a pas accepté votre plan de prévention : filtrage, formation et toujours deux adultes présents. D'ici là, cette garantie est limitée ou absente.
+   *[unstated] La prévention protège les personnes; l'assurance n'aide qu'après coup. Les conditions ne disent pas que l'assureur a accepté votre plan de prévention. Sans cela, cette garantie peut être limitée ou absente.
+}
+people-abuse-unqualified-todo = Un enfant ou une personne vulnérable est-il en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous. À votre prochaine réunion, revoyez le plan. Signez et envoyez la déclaration, et ne déclarez que ce que vous faites vraiment.
+people-care-unknown-title = Dites-nous si des enfants, des jeunes ou des adultes vulnérables vous sont confiés
+people-care-unknown-means = Cela décide de la protection que vous leur devez et de la garantie qu'il vous faut. Il nous faut savoir { $questions }.
+people-care-unknown-todo = Répondez sur le formulaire des activités. Un enfant ou une personne vulnérable est-il en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous.
+
+## people.screening-due
+
+people-screening-due-title = { $count ->
+    [one] { $count } étape de votre prévention des abus est due
+   *[other] { $count } étapes de votre prévention des abus sont dues
+}
+people-screening-due-means = D'ici le renouvellement : { $steps }. Votre province ou vos propres règles peuvent les demander plus souvent.
+people-screening-due-todo = Faites ce qui est dû, inscrivez les dates sur la déclaration et retournez-la. Quelqu'un est-il en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous.
+screening-plan = { $case ->
+    [due] le plan de prévention est à revoir le { $day } (tous les { $months } mois)
+   *[never] aucune révision du plan de prévention n'est au dossier (tous les { $months } mois)
+}
+screening-training = { $case ->
+    [due] la formation au filtrage et à la prévention est due le { $day } (tous les { $months } mois)
+   *[never] aucune formation au filtrage et à la prévention n'est au dossier (tous les { $months } mois)
+}
+screening-checks = { $case ->
+    [due] les vérifications policières sont à renouveler le { $day } (tous les { $months } mois)
+   *[never] aucune date de vérification policière n'est au dossier (tous les { $months } mois)
+}
+
+## people.activity-uncovered
+
+people-activity-uncovered-title = Rien dans votre police ne vise ceci : { $because }
+people-activity-uncovered-means = { $coverage } : c'est la garantie prévue pour cela, et les conditions ne la montrent pas. En cas de malheur, l'organisme pourrait devoir payer seul.
+people-activity-uncovered-todo = { $case ->
+    [price] Décidez : l'accepter pour { $price } par année, la laisser, plus tard, ou nous demander.
+   *[ask] Décidez : nous faire demander un prix, cesser l'activité, ou porter le risque.
+}
+people-activity-unnamed-title = À vérifier : le texte vise-t-il ceci? { $because }
+people-activity-unnamed-means = Les conditions n'ont pas de ligne pour cela : { $coverage }. La responsabilité civile générale l'inclut souvent, mais pas toujours.
+people-activity-unnamed-todo = { $case ->
+    [price] Lisez le texte. Si ce n'est pas inclus, l'assureur l'ajoute pour { $price } par année.
+   *[ask] Lisez le texte. Si ce n'est pas inclus, demandez un prix à l'assureur.
+}

@@ -1,0 +1,529 @@
+## Names
+
+coverage-name = { $coverage }
+coverage-at = { $coverage } ({ $place })
+terms-as-a-whole = L'ensemble des conditions
+options-together = Petites options
+coverages-not-shown = Garanties absentes des conditions
+open-questions = Questions sans réponse
+shared-limit-name = Montant additionnel commun
+damages-name = Genres de dommages-intérêts
+defence-name = Frais de défense
+empty-buildings = Bâtiments vides
+place-everywhere = tous les lieux
+place-named = seulement les lieux nommés
+damages-stated = précisés
+damages-not-stated = non précisés
+
+## How one version of the terms differs from another
+## $direction is better, worse, neutral or cannot-say; $case is new, gone, changed or bare.
+
+difference-of-coverage = { $coverage }, { $place } : { $change }.
+difference-of-terms = L'ensemble des conditions : { $change }.
+change-at-places = { $change } ({ $places })
+changes-of-coverage = { $coverage } : { $changes }
+and-more = { $count ->
+    [one] { $count } autre
+   *[other] { $count } autres
+}
+
+difference-added = { $case ->
+    [new] nouvellement couvert, jusqu'à { $after }
+   *[bare] nouvellement couvert
+}
+difference-dropped = { $case ->
+    [gone] n'est plus couvert (jusqu'ici jusqu'à { $before })
+   *[bare] n'est plus couvert
+}
+difference-place = la garantie visait { $before } et vise maintenant { $after }
+difference-limit = { $case ->
+    [new] un montant de garantie (le plus que l'assureur paie) de { $after } est maintenant indiqué
+    [gone] le montant de garantie (le plus que l'assureur paie) de { $before } n'est plus indiqué
+   *[changed] { $direction ->
+        [better] le montant de garantie (le plus que l'assureur paie) monte de { $before } à { $after }
+        [worse] le montant de garantie (le plus que l'assureur paie) baisse de { $before } à { $after }
+       *[other] le montant de garantie (le plus que l'assureur paie) passe de { $before } à { $after }
+    }
+}
+difference-limit-basis = { $case ->
+    [new] il est maintenant indiqué que le montant s'applique { $after }
+    [gone] il n'est plus indiqué que le montant s'applique { $before }
+   *[changed] le montant s'applique maintenant { $after } et non plus { $before }
+}
+difference-aggregate = { $case ->
+    [new] l'ensemble des sinistres d'une année est maintenant plafonné à { $after }
+    [gone] le plafond de { $before } pour l'ensemble des sinistres d'une année disparaît
+   *[changed] { $direction ->
+        [better] le plafond pour l'ensemble des sinistres d'une année monte de { $before } à { $after }
+        [worse] le plafond pour l'ensemble des sinistres d'une année baisse de { $before } à { $after }
+       *[other] le plafond pour l'ensemble des sinistres d'une année passe de { $before } à { $after }
+    }
+}
+difference-sublimit = { $case ->
+    [new] son montant fait maintenant partie de celui d'une autre garantie, { $after }
+    [gone] son montant est maintenant distinct et ne fait plus partie de celui d'une autre garantie, { $before }
+   *[changed] son montant faisait partie de { $before } et fait maintenant partie de { $after }
+}
+difference-deductible = { $case ->
+    [new] une franchise (votre part du sinistre) de { $after } s'applique maintenant
+    [gone] la franchise (votre part du sinistre) de { $before } disparaît
+   *[changed] { $direction ->
+        [better] la franchise (votre part du sinistre) baisse de { $before } à { $after }
+        [worse] la franchise (votre part du sinistre) monte de { $before } à { $after }
+       *[other] la franchise (votre part du sinistre) passe de { $before } à { $after }
+    }
+}
+difference-deductible-form = { $direction ->
+    [better] la franchise (votre part du sinistre) passe de { $before } à { $after }, ce qui est moins
+    [worse] la franchise (votre part du sinistre) passe de { $before } à { $after }, ce qui est plus
+   *[other] la franchise (votre part du sinistre) passe de { $before } à { $after }
+}
+difference-deductible-percent = { $case ->
+    [new] une franchise (votre part du sinistre) de { $after } s'applique maintenant
+    [gone] la franchise (votre part du sinistre) de { $before } disparaît
+   *[changed] { $direction ->
+        [better] la franchise (votre part du sinistre) baisse de { $before } à { $after }
+       *[worse] la franchise (votre part du sinistre) monte de { $before } à { $after }
+    }
+}
+difference-deductible-percent-of = { $case ->
+    [new] il est maintenant indiqué que la franchise est une part { $after }
+    [gone] il n'est plus indiqué que la franchise est une part { $before }
+   *[changed] la franchise est maintenant une part { $after } et non plus { $before }
+}
+difference-deductible-minimum = { $case ->
+    [new] la franchise (votre part du sinistre) est maintenant d'au moins { $after }
+    [gone] la franchise minimale (votre plus petite part du sinistre) de { $before } disparaît
+   *[changed] la franchise minimale (votre plus petite part du sinistre) passe de { $before } à { $after }
+}
+difference-deductible-maximum = { $case ->
+    [new] la franchise (votre part du sinistre) est maintenant d'au plus { $after }
+    [gone] la franchise maximale (votre plus grande part du sinistre) de { $before } disparaît; rien ne la plafonne plus
+   *[changed] la franchise maximale (votre plus grande part du sinistre) passe de { $before } à { $after }
+}
+difference-waiting = { $case ->
+    [new] l'assureur ne paie maintenant qu'après { $after ->
+        [one] la première heure
+       *[other] les { $after } premières heures
+    }
+    [gone] l'attente de { $before ->
+        [one] { $before } heure
+       *[other] { $before } heures
+    } avant le paiement disparaît
+   *[changed] l'attente avant le paiement passe de { $before } à { $after } heures
+}
+difference-coinsurance = { $case ->
+    [new] une règle proportionnelle (coassurance) de { $after } s'applique maintenant (elle réduit l'indemnité quand le montant d'assurance est trop bas)
+    [gone] la règle proportionnelle (coassurance) de { $before } disparaît (elle réduisait l'indemnité quand le montant d'assurance est trop bas)
+   *[changed] la règle proportionnelle (coassurance : elle réduit l'indemnité quand le montant d'assurance est trop bas) passe de { $before } à { $after }
+}
+difference-stated-amount = { $case ->
+    [new] un montant à assurer de { $after } est maintenant déclaré pour la règle proportionnelle
+    [gone] le montant à assurer de { $before } n'est plus déclaré pour la règle proportionnelle
+   *[changed] le montant à assurer déclaré pour la règle proportionnelle passe de { $before } à { $after }
+}
+difference-agreed-value = { $case ->
+    [new] la valeur convenue (l'assureur renonce à la règle proportionnelle) vaut maintenant jusqu'au { $after }
+    [gone] la valeur convenue (l'assureur renonçait à la règle proportionnelle jusqu'au { $before }) disparaît
+   *[changed] { $direction ->
+        [worse] la valeur convenue (l'assureur renonce à la règle proportionnelle) prend maintenant fin en cours de période, le { $after }
+       *[better] la valeur convenue (l'assureur renonce à la règle proportionnelle) vaut maintenant jusqu'au { $after }
+    }
+}
+difference-automatic-increase = { $case ->
+    [new] le montant d'assurance monte maintenant de lui-même de { $after } par année
+    [gone] le montant d'assurance ne monte plus de lui-même (jusqu'ici { $before } par année)
+   *[changed] la hausse annuelle du montant d'assurance passe de { $before } à { $after }
+}
+difference-basis = { $case ->
+    [new] le mode de règlement est maintenant indiqué : { $after }
+    [gone] le mode de règlement n'est plus indiqué (jusqu'ici : { $before })
+   *[changed] le mode de règlement d'un sinistre passe de « { $before } » à « { $after } »
+}
+difference-blanket = { $case ->
+    [new] la garantie entre dans un seul montant pour plusieurs biens, le montant global « { $after } »
+    [gone] la garantie sort du montant commun à plusieurs biens, le montant global « { $before } »
+   *[changed] la garantie passe du montant global « { $before } » à « { $after } »
+}
+difference-margin = { $case ->
+    [new] un bâtiment peut maintenant tirer au plus { $after } de sa propre valeur du montant global
+    [gone] le plafond de { $before } de sa propre valeur qu'un bâtiment peut tirer du montant global disparaît
+   *[changed] ce qu'un bâtiment peut tirer du montant global passe de { $before } à { $after } de sa propre valeur
+}
+difference-shared-limit = { $direction ->
+    [better] le montant additionnel commun peut maintenant la compléter
+   *[worse] le montant additionnel commun ne peut plus la compléter
+}
+difference-exclusion = { $case ->
+    [new] ceci est maintenant exclu : { $after }
+   *[gone] ceci n'est plus exclu : { $before }
+}
+difference-damages = { $case ->
+    [new] la garantie paie maintenant ceci : { $after }
+    [gone] la garantie ne paie plus ceci : { $before }
+   *[changed] les genres de dommages-intérêts payés étaient { $before } et sont maintenant { $after }
+}
+difference-defence = { $case ->
+    [new] il est maintenant indiqué que les avocats sont payés { $after ->
+        [inside] à même le montant
+       *[outside] en plus du montant
+    }
+    [gone] il n'est plus indiqué si les avocats sont payés à même le montant ou en plus
+   *[changed] les avocats sont maintenant payés { $after ->
+        [inside] à même le montant, ce qui en laisse moins pour la victime
+       *[outside] en plus du montant
+    }
+}
+difference-claims-made = { $case ->
+    [new] il est maintenant indiqué quelles réclamations comptent
+    [gone] il n'est plus indiqué quelles réclamations comptent
+   *[changed] { $direction ->
+        [worse] seules comptent maintenant les réclamations présentées pour la première fois durant la police
+       *[better] ce qui arrive durant la police compte maintenant, peu importe quand vient la réclamation
+    }
+}
+difference-retroactive-date = { $case ->
+    [new] les faits passés comptent maintenant à partir du { $after }
+    [gone] le jour à partir duquel les faits passés comptent ({ $before }) n'est plus indiqué
+   *[changed] les faits passés comptent maintenant à partir du { $after }, jusqu'ici à partir du { $before }
+}
+difference-reporting-period = { $case ->
+    [new] les réclamations peuvent maintenant être déclarées pendant { $after ->
+        [one] { $after } jour
+       *[other] { $after } jours
+    } après la fin de la police
+    [gone] le délai de { $before ->
+        [one] { $before } jour
+       *[other] { $before } jours
+    } pour déclarer après la fin de la police n'est plus indiqué
+   *[changed] le délai pour déclarer après la fin de la police passe de { $before } à { $after } jours
+}
+difference-qualified = { $case ->
+    [changed] { $direction ->
+        [better] l'assureur a accepté votre plan de prévention
+       *[worse] l'assureur n'indique plus que votre plan de prévention est accepté
+    }
+    [new] il est maintenant indiqué si votre plan de prévention est accepté
+   *[gone] il n'est plus indiqué si votre plan de prévention est accepté
+}
+difference-wording = { $case ->
+    [new] le texte est maintenant nommé : { $after }
+    [gone] le texte ({ $before }) n'est plus nommé
+   *[changed] le texte passe de { $before } à { $after }
+}
+difference-shared-limit-amount = { $case ->
+    [new] il y a maintenant un montant additionnel commun de { $after } par année
+    [gone] le montant additionnel commun de { $before } par année disparaît
+   *[changed] le montant additionnel commun passe de { $before } à { $after } par année
+}
+difference-vacancy-days = { $case ->
+    [new] le nombre de jours où un bâtiment peut rester vide est maintenant indiqué : { $after }
+    [gone] le nombre de jours où un bâtiment peut rester vide ({ $before }) n'est plus indiqué
+   *[changed] le nombre de jours où un bâtiment peut rester vide passe de { $before } à { $after }
+}
+difference-insurer = { $case ->
+    [new] l'assureur est maintenant nommé : { $after }
+    [gone] l'assureur ({ $before }) n'est plus nommé
+   *[changed] l'assureur passe de { $before } à { $after }
+}
+difference-currency = la monnaie passe de { $before } à { $after }
+
+## Figures
+
+figure-more-borne = { $coverage } : le plus que vous auriez à payer de plus par sinistre
+figure-less-borne = { $coverage } : le plus que vous auriez à payer de moins par sinistre
+how-borne = { $kind ->
+    [limit] la différence entre les deux montants de garantie
+    [aggregate] la différence entre les deux plafonds annuels
+    [deductible] la différence entre les deux franchises
+    [added] le montant de la nouvelle garantie
+   *[dropped] le montant de la garantie qui disparaît
+}
+figure-days-empty = Jours depuis lesquels { $building } est vide
+how-days-empty = les jours écoulés du premier jour vide au { $day }
+
+## Reasons
+
+reason-ends-on = Cette garantie cesse le { $day } si rien n'est fait.
+reason-because = C'est important, car { $fact }.
+reason-less-than-this-year = L'offre donne moins que votre police actuelle.
+reason-good-to-know = Il n'y a rien à décider.
+reason-wording-decides = Seul le texte de la police peut dire ce que cela signifie.
+reason-terms-not-as-requested = On avait demandé davantage à l'assureur avant le renouvellement.
+reason-terms-not-as-agreed = La police déjà en vigueur donne moins que ce qui a été convenu.
+reason-smaller-options = Ces options sont plus petites ou relèvent une garantie que vous avez déjà.
+reason-maybe-inside-another = Une telle garantie fait souvent partie d'une autre.
+reason-unanswered = Personne n'a encore répondu à ces questions.
+reason-wrong-basis = Le montant additionnel et ce qu'il peut payer dépendent du fait d'être propriétaire ou locataire.
+reason-liability-gap = Après une poursuite, cette part pourrait retomber sur l'organisme.
+reason-past-years = Le travail des années passées pourrait perdre sa protection.
+reason-empty-building = La protection diminue ou cesse d'ordinaire quand un bâtiment reste vide trop longtemps.
+
+## Why a coverage matters: a clause that follows "car"
+
+reason-profile-owns-premises = vous êtes propriétaires de vos locaux
+reason-profile-rents-premises = vous louez des locaux
+reason-profile-playground = vous avez une aire de jeux
+reason-profile-cemetery = vous avez un cimetière
+reason-profile-solar-panels = vous avez des panneaux solaires
+reason-profile-camp = vous tenez un camp
+reason-profile-trips-in-canada = vous organisez des voyages au Canada
+reason-profile-trips-abroad = vous organisez des voyages à l'étranger
+reason-profile-volunteers = des bénévoles travaillent pour vous
+reason-profile-hall-rental = vous louez vos locaux à d'autres
+reason-profile-construction-planned = des travaux de construction sont prévus
+reason-profile-revenue-rents = vous recevez des loyers
+reason-profile-revenue-tuition = vous recevez des frais d'inscription ou de scolarité
+reason-profile-revenue-donations = vous recevez des dons
+reason-profile-revenue-events = vos activités rapportent de l'argent
+reason-profile-food-service = vous préparez ou servez des repas
+reason-profile-day-care = vous tenez une garderie
+reason-profile-school = vous tenez une école
+reason-profile-employees = vous avez des employés
+reason-profile-online-giving = vous recevez des dons en ligne
+reason-profile-two-counters = une seule personne compte l'argent
+reason-profile-alcohol-at-events = on sert de l'alcool à vos activités
+reason-profile-counselling = vous offrez de l'accompagnement ou de la relation d'aide
+reason-profile-social-media = vous publiez sur les réseaux sociaux
+reason-profile-volunteer-drivers = des gens conduisent leur propre véhicule pour vous
+reason-profile-children = des enfants vous sont confiés
+reason-profile-youth = des jeunes vous sont confiés
+reason-profile-vulnerable-adults = des adultes vulnérables vous sont confiés
+reason-profile-personal-data-held = vous détenez des renseignements personnels
+reason-profile-snow-by-volunteers = des bénévoles déneigent chez vous
+reason-profile-largest-event = votre plus grande activité attire une foule
+reason-profile-attendance = vos rencontres réunissent beaucoup de monde
+reason-building-ownership = vous êtes responsables d'un bâtiment : { $building }
+reason-building-special-features = ce bâtiment a des éléments particuliers : { $building }
+reason-building-basement = ce bâtiment a un sous-sol : { $building }
+reason-building-contents-below-grade = des biens se trouvent sous le niveau du sol : { $building }
+reason-building-heritage = ce bâtiment est patrimonial : { $building }
+reason-building-year-built = ce bâtiment suit des règles d'une autre époque : { $building }
+reason-building-heating-type = ce bâtiment est chauffé au mazout : { $building }
+reason-building-province = ce bâtiment est dans une province à risque de tremblement de terre : { $building }
+reason-organisation-province = votre province est à risque de tremblement de terre
+reason-organisation-organisation-class = les organismes comme le vôtre en ont d'ordinaire besoin
+reason-organisation-registration-number = vous êtes un organisme de bienfaisance enregistré
+
+## What is still to be asked: a clause that follows "il nous faut savoir"
+
+ask-profile-owns-premises = si vous êtes propriétaires de vos locaux
+ask-profile-rents-premises = si vous louez des locaux
+ask-profile-playground = si vous avez une aire de jeux
+ask-profile-cemetery = si vous avez un cimetière
+ask-profile-solar-panels = si vous avez des panneaux solaires
+ask-profile-camp = si vous tenez un camp
+ask-profile-trips-in-canada = si vous organisez des voyages au Canada
+ask-profile-trips-abroad = si vous organisez des voyages à l'étranger
+ask-profile-volunteers = combien de bénévoles vous avez
+ask-profile-hall-rental = si vous louez vos locaux à d'autres
+ask-profile-construction-planned = si des travaux de construction sont prévus
+ask-profile-revenue-rents = combien vous recevez en loyers
+ask-profile-revenue-tuition = combien vous recevez en frais d'inscription ou de scolarité
+ask-profile-revenue-donations = combien vous recevez en dons
+ask-profile-revenue-events = combien rapportent vos activités
+ask-profile-food-service = si vous préparez ou servez des repas
+ask-profile-day-care = si vous tenez une garderie
+ask-profile-school = si vous tenez une école
+ask-profile-employees = combien d'employés vous avez
+ask-profile-online-giving = si vous recevez des dons en ligne
+ask-profile-two-counters = si deux personnes comptent l'argent ensemble
+ask-profile-alcohol-at-events = si on sert de l'alcool à vos activités
+ask-profile-counselling = si vous offrez de l'accompagnement ou de la relation d'aide
+ask-profile-social-media = si vous publiez sur les réseaux sociaux
+ask-profile-volunteer-drivers = si des gens conduisent leur propre véhicule pour vous
+ask-profile-children = si des enfants vous sont confiés
+ask-profile-youth = si des jeunes vous sont confiés
+ask-profile-vulnerable-adults = si des adultes vulnérables vous sont confiés
+ask-profile-personal-data-held = si vous détenez des renseignements personnels
+ask-profile-snow-by-volunteers = si des bénévoles déneigent chez vous
+ask-profile-largest-event = combien de personnes viennent à votre plus grande activité
+ask-profile-attendance = combien de personnes viennent à une rencontre habituelle
+ask-building-ownership = si vous êtes propriétaires de chaque bâtiment
+ask-building-special-features = ce que chaque bâtiment a de particulier
+ask-building-basement = quel genre de sous-sol a chaque bâtiment
+ask-building-contents-below-grade = si des biens se trouvent sous le niveau du sol
+ask-building-heritage = si chaque bâtiment est patrimonial
+ask-building-year-built = quand chaque bâtiment a été construit
+ask-building-heating-type = comment chaque bâtiment est chauffé
+ask-building-province = dans quelle province se trouve chaque bâtiment
+ask-organisation-province = dans quelle province vous êtes
+ask-organisation-organisation-class = quel genre d'organisme vous êtes
+ask-organisation-registration-number = votre numéro d'organisme de bienfaisance, si vous en avez un
+
+## terms.dropped
+
+terms-dropped-title = { $extent ->
+    [some] { $coverage } : absent de la nouvelle offre pour { $places }
+   *[all] { $coverage } : absent de la nouvelle offre
+}
+terms-dropped-means = { $case ->
+    [limit] Votre police actuelle paie jusqu'à { $limit }. À partir du { $day }, un tel sinistre serait entièrement à votre charge.
+   *[plain] Votre police actuelle a cette garantie. À partir du { $day }, un tel sinistre serait entièrement à votre charge.
+}
+terms-dropped-todo = { $basis ->
+    [claims-made] Décidez : nous la faire redemander, ou vous en passer. Avant le { $day }, déclarez tout ce qui pourrait devenir une réclamation; après, il sera peut-être trop tard.
+   *[other] Décidez : nous la faire redemander, ou vous en passer.
+}
+
+## terms.worse
+
+terms-worse-title = { $case ->
+    [money] { $coverage } : jusqu'à { $amount } de plus à votre charge par sinistre
+   *[plain] { $coverage } : la nouvelle offre vous donne moins
+}
+terms-worse-means = Par rapport à votre police actuelle : { $changes }.
+terms-worse-todo = { $kind ->
+    [decide] Décidez : accepter le changement, ou nous faire demander le prix des conditions actuelles.
+   *[know] Rien à retourner. Écrivez-nous si ce changement ne vous convient pas.
+}
+
+## terms.added, terms.better
+
+terms-added-title = { $count ->
+    [one] { $count } garantie est nouvelle dans l'offre
+   *[other] { $count } garanties sont nouvelles dans l'offre
+}
+terms-added-means = Nouveau : { $changes }.
+terms-added-todo = Rien à retourner. Vérifiez que vous voulez ce qui est nouveau.
+terms-better-title = { $count ->
+    [one] { $count } partie de l'offre est meilleure que votre police actuelle
+   *[other] { $count } parties de l'offre sont meilleures que votre police actuelle
+}
+terms-better-means = Mieux : { $changes }.
+terms-better-todo = Rien à retourner.
+
+## terms.unclear
+
+terms-unclear-title = { $count ->
+    [one] { $count } changement ne se juge qu'en lisant le texte
+   *[other] { $count } changements ne se jugent qu'en lisant le texte
+}
+terms-unclear-means = On ne peut dire de ceci ni que c'est mieux ni que c'est pire : { $changes }.
+terms-unclear-todo = Lisez les deux textes côte à côte et demandez à l'assureur ce qu'ils ne disent pas.
+
+## terms.not-as-requested, terms.not-as-agreed
+
+terms-not-as-requested-title = { $count ->
+    [one] L'offre donne moins que la demande à { $count } endroit
+   *[other] L'offre donne moins que la demande à { $count } endroits
+}
+terms-not-as-requested-means = Par rapport à la demande : { $changes }.
+terms-not-as-requested-todo = Demandez à l'assureur de corriger l'offre ou de dire pourquoi il refuse.
+terms-not-as-agreed-title = { $count ->
+    [one] La police donne moins que l'entente à { $count } endroit
+   *[other] La police donne moins que l'entente à { $count } endroits
+}
+terms-not-as-agreed-means = Par rapport à l'offre acceptée : { $changes }.
+terms-not-as-agreed-todo = Demandez à l'assureur de corriger la police depuis son premier jour et de le confirmer par écrit.
+terms-taken-but-missing-title = { $coverage } : option acceptée, mais absente de la police
+terms-taken-but-missing-means = Les dirigeants ont décidé de prendre cette option. La police émise ne la montre pas.
+
+## terms.option-open
+
+terms-option-open-title = { $case ->
+    [price] { $coverage } : garantie absente; { $price } par année l'ajouterait
+   *[ask] { $coverage } : garantie absente, et personne n'en a demandé le prix
+}
+terms-option-open-means = { $case ->
+    [limit] { $why ->
+        [because] C'est important, car { $because }. L'assureur offre de payer jusqu'à { $limit }; sans cette garantie, le sinistre est entièrement à votre charge.
+       *[always] Tout organisme peut subir un tel sinistre. L'assureur offre de payer jusqu'à { $limit }; sans cette garantie, il est entièrement à votre charge.
+    }
+   *[plain] { $why ->
+        [because] C'est important, car { $because }. Sans cette garantie, un tel sinistre est entièrement à votre charge.
+       *[always] Tout organisme peut subir un tel sinistre. Sans cette garantie, il est entièrement à votre charge.
+    }
+}
+terms-option-open-todo = { $case ->
+    [price] Décidez : accepter, laisser, plus tard, ou nous demander.
+   *[ask] Décidez : nous faire demander un prix, ou vous en passer.
+}
+terms-options-together-title = { $count ->
+    [one] { $count } petite option est ouverte
+   *[other] { $count } petites options sont ouvertes : à voir ensemble
+}
+terms-options-together-means = Offert : { $options }.
+terms-options-together-todo = Répondez pour chacune sur le formulaire des décisions : accepter, laisser, plus tard, ou nous demander.
+option-offer = { $act ->
+    [raise] { $case ->
+        [price] { $coverage }, montant relevé pour { $price } par année
+       *[ask] { $coverage }, montant relevé, prix sur demande
+    }
+   *[add] { $case ->
+        [price] { $coverage } pour { $price } par année
+       *[ask] { $coverage }, prix sur demande
+    }
+}
+terms-not-shown-title = { $count ->
+    [one] { $count } garantie dont l'organisme a besoin n'apparaît pas dans les conditions
+   *[other] { $count } garanties dont l'organisme a besoin n'apparaissent pas dans les conditions
+}
+terms-not-shown-means = Absent : { $coverages }. Certaines font peut-être partie d'une autre garantie.
+terms-not-shown-todo = Vérifiez le texte pour chacune; demandez à l'assureur celles qui n'y sont pas.
+terms-questions-title = { $count ->
+    [one] { $count } question sans réponse décide des garanties qu'il vous faut
+   *[other] { $count } questions sans réponse décident des garanties qu'il vous faut
+}
+terms-questions-means = Il nous faut savoir { $questions }.
+terms-questions-todo = Répondez sur le formulaire ci-joint. « Je ne sais pas » est aussi une réponse.
+
+## terms.additional-limit-basis
+
+terms-additional-limit-basis-title = { $owns ->
+    [yes] L'organisme est propriétaire, mais a le montant additionnel d'un locataire
+   *[no] L'organisme est locataire, mais a le montant additionnel d'un propriétaire
+}
+terms-additional-limit-basis-means = Le montant additionnel commun de { $amount } est prévu pour { $meant }. C'est une somme de plus par année qui complète plusieurs garanties.
+terms-additional-limit-basis-todo = Demandez à l'assureur de mettre le montant additionnel sur la bonne base.
+
+## terms.damages
+
+terms-damages-title = Votre police ne paierait pas tout ce qu'un tribunal peut ordonner : { $damages }
+terms-damages-means = Un tribunal peut ajouter de telles sommes à titre de punition. Ces garanties les excluent : { $coverages }. Là où la loi le permet, l'assurance peut les payer.
+terms-damages-todo = Rien à retourner. Demandez-nous si l'assureur peut les inclure chez vous.
+terms-damages-unstated-title = L'offre ne dit pas si les dommages-intérêts punitifs sont payés
+terms-damages-unstated-means = Aucune ligne de responsabilité ne parle des dommages-intérêts punitifs, exemplaires ou multipliés. Un texte muet peut s'interpréter dans les deux sens.
+terms-damages-unstated-todo = Demandez la clause à l'assureur et consignez la réponse.
+
+## terms.defence-inside
+
+terms-defence-inside-title = { $count ->
+    [one] Les frais d'avocats entameraient { $count } de vos montants de garantie
+   *[other] Les frais d'avocats entameraient { $count } de vos montants de garantie
+}
+terms-defence-inside-means = Les frais de défense sont pris à même le montant ici : { $coverages }. Ce que coûtent les avocats manque alors à la victime, et vous devriez le reste.
+terms-defence-inside-todo = Rien à retourner. Demandez-nous le prix d'un montant plus élevé ou de frais de défense en plus.
+
+## terms.claims-made
+
+terms-claims-made-switched-title = { $coverage } : seules compteraient les réclamations présentées durant la police
+terms-claims-made-switched-means = Votre police actuelle vise ce qui arrive durant sa période, peu importe quand vient la réclamation. L'offre ne viserait que les réclamations reçues pendant qu'elle est en vigueur.
+terms-claims-made-switched-todo = Décidez avec nous. Faites écrire par l'assureur à partir de quel jour les faits passés comptent. Avant le { $day }, déclarez tout ce qui pourrait devenir une réclamation.
+terms-claims-made-moved-title = { $coverage } : le travail des années passées perdrait sa protection
+terms-claims-made-moved-means = Jusqu'ici, les faits comptent à partir du { $was }. Dans l'offre, seuls compteraient les faits à partir du { $since }.
+terms-claims-made-moved-todo = Décidez : nous faire redemander le jour précédent. Avant le { $day }, déclarez tout ce qui pourrait devenir une réclamation.
+terms-claims-made-missing-title = { $coverage } : les conditions ne disent pas à partir de quel jour les faits passés comptent
+terms-claims-made-missing-means = Une garantie qui compte les réclamations à leur présentation demande une date de rétroactivité (le premier jour dont les faits comptent). Aucune n'est indiquée.
+terms-claims-made-missing-todo = Demandez la date à l'assureur, ou la mention écrite « antériorité complète ».
+terms-reporting-title = { $coverage } : les conditions ne disent pas combien de temps on peut déclarer ensuite
+terms-reporting-means = Quand une telle garantie cesse, les réclamations tardives ne comptent que durant le délai de déclaration. Aucun n'est indiqué.
+terms-reporting-todo = Demandez à l'assureur le délai de déclaration et le prix d'un délai plus long.
+
+## terms.vacancy
+
+terms-vacancy-title = { $state ->
+    [past] { $building } : bâtiment vide depuis plus longtemps que la police le permet
+   *[coming] { $building } : bâtiment vide trop longtemps après le { $day }
+}
+terms-vacancy-means = La police permet { $days ->
+    [one] { $days } jour vide
+   *[other] { $days } jours vides
+} de suite. Ensuite, la protection diminue ou cesse d'ordinaire, souvent d'abord pour le vol, le vandalisme et l'eau. Le texte décide.
+terms-vacancy-todo = Décidez : nous faire demander une permission écrite à l'assureur. Gardez le chauffage ou videz l'eau, et faites noter les visites, comme l'assureur le demande.
+terms-vacancy-unknown-title = { $building } : bâtiment vide, et les conditions ne disent pas combien de temps il peut l'être
+terms-vacancy-unknown-means = La plupart des textes limitent les jours de suite où un bâtiment peut rester vide. Le dossier n'a pas ce nombre.
+terms-vacancy-unknown-todo = Cherchez-le dans le texte, consignez-le et demandez une permission au besoin.
+terms-vacancy-which-title = Dites-nous quel bâtiment est vide, et depuis quand
+terms-vacancy-which-means = Vous nous avez dit qu'un bâtiment ne sert pas. La protection diminue ou cesse d'ordinaire quand cela dure trop longtemps.
+terms-vacancy-which-todo = Inscrivez le bâtiment et le premier jour vide sur la déclaration de valeurs.
