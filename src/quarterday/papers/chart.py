@@ -154,7 +154,7 @@ class Over:
     values: tuple[tuple[date, Decimal], ...]
 
 
-def lines(  # noqa: PLR0913 - a chart's words and its two axes
+def lines(
     title: str,
     alt: str,
     series: Sequence[Over],

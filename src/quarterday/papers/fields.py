@@ -8,9 +8,9 @@ Tags, fields and appearances: ISO 32000-1, 12.7 and 14.8; PDF/UA-1 (ISO 14289-1)
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any, Literal
+from typing import Literal
 from urllib.parse import quote, unquote
 
 import pikepdf
@@ -199,7 +199,9 @@ class _Maker:
             spot.annotation.TU = String(f"{described.tip}: {shown}")
         return parent
 
-    def _switch(self, widget: Object, state: str, on: bool, mark: Any) -> None:
+    def _switch(
+        self, widget: Object, state: str, on: bool, mark: Callable[[float, float], str]
+    ) -> None:
         width, height = _extent(widget)
         name = Name("/" + state)
         drawn = self._mark(mark.__name__, width, height, mark(width, height))

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import UTC, date, datetime
 from functools import lru_cache
 from pathlib import Path
-from typing import Any, Literal
+from typing import Any
 
 import pikepdf
 from fontTools.ttLib import TTFont
@@ -24,7 +24,6 @@ import typst
 
 HERE = Path(__file__).parent
 FONTS = HERE / "fonts"
-STANDARDS: list[Literal["ua-1", "a-2a"]] = ["ua-1", "a-2a"]
 Plain = Mapping[str, Any]  # JSON: what a template is given
 
 
@@ -54,7 +53,7 @@ class Press:
                 pdf, warnings = self._compiler.compile_with_warnings(
                     sys_inputs={"data": text},
                     format="pdf",
-                    pdf_standards=STANDARDS,
+                    pdf_standards=["ua-1", "a-2a"],
                     timestamp=int(datetime(*built_on.timetuple()[:3], 12, tzinfo=UTC).timestamp()),
                 )
             except typst.TypstError as error:

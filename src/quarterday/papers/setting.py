@@ -75,6 +75,12 @@ class Setting:
         """Return anything in the reader's language."""
         return self.speech.say(what)
 
+    @staticmethod
+    def sentence(text: str) -> str:
+        """Return ``text`` as a sentence: a capital first, a stop at its end."""
+        stop = "" if text.endswith((".", "?", "!")) else "."
+        return f"{text[:1].upper()}{text[1:]}{stop}" if text else ""
+
     def coverage(self, id: str) -> str:
         """Return a coverage's name; its id when the library does not know it."""
         known = id in self.reference.coverages

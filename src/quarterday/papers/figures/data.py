@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
+from datetime import date
+from typing import get_args
 
 from quarterday.core.figure import Fact, Figure, Node, Parameter, walk
+from quarterday.core.file.records.terms import Stage
 from quarterday.core.review.finding import Finding
 from quarterday.core.words import Term, Words, words
 from quarterday.papers.setting import Data, Setting
@@ -37,39 +40,80 @@ def _explained(setting: Setting) -> Iterator[tuple[Finding, Figure]]:
                 yield finding, node
 
 
-def _numbers(roots: Iterable[Node]) -> dict[str, tuple[str, Node]]:
-    """Return every node by id with its number: a letter for its kind, counted as it comes."""
+def _numbers(roots: Iterable[Node]) -> Numbers:
+    """Return every node by id with its number: a letter for its kind, counted as it comes.
+
+    Facts that came from the same place stand together.
+    """
+    nodes = {node.id: node for root in roots for _, node in walk(root)}
+    places = dict.fromkeys(_place(node) for node in nodes.values() if isinstance(node, Fact))
+    order = {place: n for n, place in enumerate(places)}
+    facts = (node for node in nodes.values() if isinstance(node, Fact))
+    together = sorted(facts, key=lambda fact: order[_place(fact)])
     found: dict[str, tuple[str, Node]] = {}
-    counts = dict.fromkeys(LETTERS, 0)
-    for root in roots:
-        for _, node in walk(root):
-            if node.id not in found:
-                counts[type(node)] += 1
-                found[node.id] = f"{LETTERS[type(node)]}{counts[type(node)]}", node
+    for kind, letter in LETTERS.items():
+        of_kind = together if kind is Fact else [n for n in nodes.values() if type(n) is kind]
+        found |= {node.id: (f"{letter}{n}", node) for n, node in enumerate(of_kind, start=1)}
     return found
+
+
+def _place(fact: Fact) -> tuple[str, date]:
+    return fact.origin.model_dump_json(), fact.recorded_on
 
 
 def _parts(setting: Setting, numbers: Numbers) -> Iterator[Data]:
     for kind in LETTERS:
         name = kind.__name__.lower()
-        rows = [
-            _row(setting, n, node, numbers) for n, node in numbers.values() if type(node) is kind
-        ]
-        if rows:
+        of_kind = [(n, node) for n, node in numbers.values() if type(node) is kind]
+        if of_kind:
             columns = ("figures-number", f"figures-{name}", "figures-value")
-            header = [setting.say(id) for id in columns]
-            yield {"heading": setting.say(f"figures-{name}s"), "header": header, "rows": rows}
+            rows = _facts(setting, of_kind) if kind is Fact else _rows(setting, of_kind, numbers)
+            yield {
+                "heading": setting.say(f"figures-{name}s"),
+                "header": [setting.say(id) for id in columns],
+                "rows": list(rows),
+            }
 
 
-def _row(setting: Setting, number: str, node: Node, numbers: Numbers) -> Data:
-    parts = setting.speech.parts(node)
-    label, how = parts.label, parts.how
-    if isinstance(node, Fact):
-        kind, _, key = node.id.partition("/")
-        what = Term("record", kind)
-        label = setting.say("figures-of", label=label, record=what, key=key.rpartition("/")[0])
-    made_from = tuple(numbers[child.id][0] for child in getattr(node, "inputs", ()))
-    if made_from:
-        how = f"{how} {setting.say('figures-from', numbers=made_from)}"
-    row = {"number": number, "label": label, "how": how, "caution": parts.caution}
-    return row | {"value": parts.value}
+def _rows(setting: Setting, nodes: Iterable[tuple[str, Node]], numbers: Numbers) -> Iterator[Data]:
+    for number, node in nodes:
+        parts = setting.speech.parts(node)
+        how = setting.sentence(parts.how)
+        made_from = tuple(numbers[child.id][0] for child in getattr(node, "inputs", ()))
+        if made_from:
+            how = f"{how} {setting.say('figures-from', numbers=made_from)}"
+        row = {"number": number, "label": parts.label, "value": parts.value}
+        yield row | {"how": how, "caution": parts.caution}
+
+
+def _facts(setting: Setting, nodes: Iterable[tuple[str, Node]]) -> Iterator[Data]:
+    """Yield the facts, each group of the same origin after a row that names it."""
+    told = ""
+    for number, node in nodes:
+        assert isinstance(node, Fact)
+        parts = setting.speech.parts(node)
+        if parts.how != told:
+            told = parts.how
+            yield {"origin": told}
+        label = setting.say("figures-of", label=parts.label, of=_of(setting, node))
+        row = {"number": number, "label": label, "value": parts.value}
+        yield row | {"how": "", "caution": ""}
+
+
+def _of(setting: Setting, fact: Fact) -> str:
+    """Return what a fact is about: its record, and the parts of the record's key as people say."""
+    kind, _, rest = fact.id.partition("/")
+    parts = rest.rpartition("/")[0].replace("@", "/").split("/")
+    said = (_said(setting, part) for part in parts if part not in ("", "*"))
+    return ", ".join((setting.spoken(Term("record", kind)), *said))
+
+
+def _said(setting: Setting, part: str) -> str:
+    if part in get_args(Stage):
+        return setting.spoken(Term("stage", part))
+    if part in setting.reference.coverages:
+        return setting.coverage(part)
+    try:
+        return setting.short_day(date.fromisoformat(part))
+    except ValueError:
+        return setting.place(part)

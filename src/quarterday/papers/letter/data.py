@@ -182,7 +182,7 @@ def deadline(setting: Setting, finding: Finding) -> date:
 def _price(setting: Setting, cost: Money | None) -> str:
     if cost is None:
         return setting.say("paper-ask-us")
-    return setting.money(cost) if cost else setting.say("letter-free")
+    return setting.dollars(cost) if cost else setting.say("letter-free")
 
 
 def _lists(setting: Setting) -> Iterator[Data]:
@@ -202,8 +202,7 @@ def _item(setting: Setting, finding: Finding, *, with_todo: bool) -> Data:
     title = setting.spoken(finding.title)
     if not with_todo:
         return {"title": title, "todo": ""}
-    stop = "" if title.endswith((".", "?", "!")) else "."
-    return {"title": f"{title}{stop}", "todo": setting.spoken(finding.todo)}
+    return {"title": setting.sentence(title), "todo": setting.spoken(finding.todo)}
 
 
 def _enclosed(setting: Setting, enclosed: Enclosed) -> Data:
@@ -221,7 +220,15 @@ def _enclosed(setting: Setting, enclosed: Enclosed) -> Data:
         "heading": setting.say("letter-enclosed", count=len(rows)),
         "header": [setting.say(id) for id in header],
         "rows": rows,
+        "separately": _separately(setting, {id for id, _ in enclosed}),
     }
+
+
+def _separately(setting: Setting, enclosed: set[str]) -> str | None:
+    """Return which papers the leaders' findings call for that are not in this package."""
+    wanted = dict.fromkeys(id for finding in setting.told for id in finding.encloses)
+    papers = tuple(Term("paper", id) for id in wanted if id not in enclosed)
+    return setting.say("letter-separately", papers=papers) if papers else None
 
 
 def _cautions(setting: Setting) -> Iterator[str]:

@@ -55,6 +55,7 @@ letter-enclosed = { $count ->
     [one] One paper is enclosed, because it applies to you
    *[other] { $count } papers are enclosed, because they apply to you
 }
+letter-separately = Sent separately: { $papers }.
 letter-paper = Paper
 letter-why = Why you get it
 letter-page = Page
@@ -295,4 +296,4 @@ figures-fact = Fact, and where we read it
 figures-parameters = Published and assumed values
 figures-parameter = Value, and who published it
 figures-from = From { $numbers }.
-figures-of = { $label } ({ $record } { $key })
+figures-of = { $label } ({ $of })

@@ -55,6 +55,7 @@ letter-enclosed = { $count ->
     [one] Un document est joint, parce qu'il vous concerne
    *[other] { $count } documents sont joints, parce qu'ils vous concernent
 }
+letter-separately = Envoyé à part : { $papers }.
 letter-paper = Document
 letter-why = Pourquoi vous le recevez
 letter-page = Page
@@ -295,4 +296,4 @@ figures-fact = Fait, et où nous l'avons lu
 figures-parameters = Les valeurs publiées et supposées
 figures-parameter = Valeur, et qui l'a publiée
 figures-from = À partir de { $numbers }.
-figures-of = { $label } ({ $record } { $key })
+figures-of = { $label } ({ $of })
