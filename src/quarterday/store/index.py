@@ -47,9 +47,10 @@ def folded(text: str) -> str:
     SQLite compares neither ``Érable`` with ``érable`` nor sorts them together; both databases
     compare this.
     """
-    plain = unicodedata.normalize("NFKD", text.casefold().translate(_LIGATURES))
-    kept = (c for c in plain if unicodedata.category(c) not in _LEFT_OUT)
-    return " ".join("".join(kept).split())
+    for _ in range(2):  # what comes apart may have capitals, and a small letter may come apart
+        apart = unicodedata.normalize("NFKD", text.casefold().translate(_LIGATURES))
+        text = "".join(c for c in apart if unicodedata.category(c) not in _LEFT_OUT)
+    return " ".join(text.casefold().split())
 
 
 def fields(model: type[models.Model]) -> tuple[str, ...]:
