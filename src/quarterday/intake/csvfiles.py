@@ -10,8 +10,9 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from quarterday.core.words import words
-from quarterday.intake.faults import Fault, Spot, Unreadable
+from quarterday.intake.faults import Fault, Spot
 from quarterday.intake.package import LARGEST_FILE, MOST_CELLS
+from quarterday.intake.refusals import Unreadable
 
 MOST_FILES = 100
 _DELIMITERS = ",;\t"

@@ -8,18 +8,10 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Literal
 
-from quarterday.core.words import Arg, Words, words
+from quarterday.core.words import Words
 
 Severity = Literal["refused", "asks", "note"]
 _LONGEST_SHOWN = 60
-
-
-class Unreadable(ValueError):
-    """Raised when nothing of a file can be read; ``words`` is the sentence for the person."""
-
-    def __init__(self, id: str, **args: Arg) -> None:
-        super().__init__(id)
-        self.words = words(id, **args)
 
 
 @dataclass(frozen=True, slots=True)

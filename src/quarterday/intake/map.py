@@ -9,6 +9,7 @@ from dataclasses import dataclass, field, replace
 from rapidfuzz import fuzz, process
 
 from quarterday.core.file.layout import SHEETS, Column, Sheet
+from quarterday.core.file.records import Terms
 from quarterday.core.words import words
 from quarterday.intake.faults import Fault, Spot, shown
 from quarterday.intake.parse import Parsed, Raw, RawSheet
@@ -99,6 +100,7 @@ class WorkbookMap:
 
     sheets: tuple[MappedSheet, ...]
     faults: tuple[Fault, ...] = ()
+    terms_unread: bool = False  # a sheet of terms lacks a column it must have
 
 
 def match(parsed: Parsed, profile: Profile = NO_PROFILE) -> WorkbookMap:
@@ -111,7 +113,8 @@ def match(parsed: Parsed, profile: Profile = NO_PROFILE) -> WorkbookMap:
     sheets = tuple(sheet for sheet in found if isinstance(sheet, MappedSheet))
     faults = [fault for fault in found if isinstance(fault, Fault)]
     faults += [fault for sheet in sheets for fault in _faults(sheet)]
-    return WorkbookMap(tuple(s for s in sheets if not s.missing), tuple(faults))
+    unread = any(sheet.missing and sheet.sheet.record is Terms for sheet in sheets)
+    return WorkbookMap(tuple(s for s in sheets if not s.missing), tuple(faults), unread)
 
 
 def _match_sheet(raw: RawSheet, profile: Profile) -> MappedSheet | Fault | None:

@@ -22,7 +22,7 @@ from defusedxml.common import DefusedXmlException
 from defusedxml.ElementTree import fromstring
 from defusedxml.sax import make_parser
 
-from quarterday.intake.faults import Unreadable
+from quarterday.intake.refusals import Unreadable
 
 LARGEST_FILE = 100 * 2**20
 LARGEST_UNPACKED = 768 * 2**20

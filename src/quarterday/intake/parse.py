@@ -20,16 +20,21 @@ from python_calamine import (
 
 from quarterday.core.words import words
 from quarterday.intake.csvfiles import read_folder
-from quarterday.intake.faults import Fault, Spot, Unreadable
+from quarterday.intake.faults import Fault, Spot
 from quarterday.intake.package import Cell, OddCells, Package
+from quarterday.intake.refusals import Unreadable
 
 
 @dataclass(frozen=True, slots=True)
 class CellError:
-    """A cell that shows an error (``#REF!``), or a formula that was never calculated."""
+    """A cell that cannot be read as a value, and why.
+
+    It shows an error (``#REF!``), its formula was never calculated, or it is one number merged over
+    several rows.
+    """
 
     code: str
-    uncalculated: bool = False
+    why: Literal["error-cell", "uncalculated", "merged-number"] = "error-cell"
 
     def __str__(self) -> str:
         return self.code
@@ -124,7 +129,7 @@ def _sheet(sheet: CalamineSheet, odd: OddCells) -> RawSheet:
     rows: list[list[Raw]] = [list(cells) for cells in sheet.to_python(skip_empty_area=True)]
     found = RawSheet(sheet.name, row + 1, column + 1, rows, tuple(_merged(sheet)))
     _overlay(found, ((cell, CellError(code)) for cell, code in odd.errors.items()))
-    _overlay(found, ((cell, CellError("=", uncalculated=True)) for cell in odd.uncalculated))
+    _overlay(found, ((cell, CellError("=", "uncalculated")) for cell in odd.uncalculated))
     return found
 
 

@@ -12,7 +12,7 @@ from pydantic import BaseModel, ConfigDict, ValidationError
 from quarterday.catalogue.problems import BadReference
 from quarterday.catalogue.strict import read_yaml
 from quarterday.core.file.layout import SHEETS
-from quarterday.intake.faults import Unreadable
+from quarterday.intake.refusals import Unreadable
 from quarterday.intake.vocabulary import normal, targets
 
 LEFT_OUT = ""

@@ -73,6 +73,11 @@ class Sheet:
     part: str | None = None
 
     @property
+    def model(self) -> type[BaseModel]:
+        """What one row holds: the record, or one line of its part."""
+        return _PARTS[self.part][1] if self.part else self.record
+
+    @property
     def by_heading(self) -> Mapping[str, Column]:
         """The columns by heading."""
         return {column.heading: column for column in self.columns}

@@ -18,7 +18,7 @@ __all__ = ["BadCell", "Readings", "Said", "Value", "read_column"]
 
 def _reader(kind: str, column: Column, raws: Sequence[Raw], language: str, seen: Readings) -> Read:
     readers: dict[CellKind, Callable[[], Read]] = {
-        "text": TextReader,
+        "text": lambda: TextReader(column),
         "date": lambda: DayReader(raws, seen),
         "month-day": MonthDayReader,
         "yes-no": YesNoReader,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import unicodedata
 from datetime import date, time, timedelta
 
 from rapidfuzz import fuzz, process
@@ -17,6 +18,7 @@ ALIKE = 88
 _CONTROLS = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff]")
 _CARRIAGE = re.compile(r"\r\n?|_x000D_\n?")
 _GUARDED = re.compile(r"'(?=[=+\-@\t'])", re.DOTALL)
+_IDS = frozenset({"account", "id", "number"})
 _FORMULA = ("=", "+", "-", "@", "\t")
 
 
@@ -49,7 +51,10 @@ def _checked_text(text: str) -> str:
 
 
 class TextReader:
-    """Reads the cells of a column of text; a number becomes its digits."""
+    """Reads the cells of a column of text; a number becomes its digits, an id is tidied."""
+
+    def __init__(self, column: Column) -> None:
+        self._is_id = bool(column.refers) or column.field in _IDS
 
     def __call__(self, raw: Raw) -> Value:
         """Return a cell's text; BadCell for odd characters and for what a spreadsheet changed."""
@@ -64,7 +69,8 @@ class TextReader:
             return Said.BLANK
         if is_unknown(text):
             return Said.UNKNOWN
-        return _checked_text(unguarded(str(raw).strip()))
+        checked = _checked_text(unguarded(str(raw).strip()))
+        return unicodedata.normalize("NFC", " ".join(checked.split())) if self._is_id else checked
 
 
 class YesNoReader:

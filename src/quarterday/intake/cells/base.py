@@ -69,7 +69,7 @@ def is_unknown(text: str) -> bool:
 
 
 def text_of(raw: Raw) -> str:
-    """Return a cell as trimmed text; BadCell for an error cell or a formula without a value."""
+    """Return a cell as trimmed text; BadCell for a cell that shows an error."""
     if isinstance(raw, CellError):
-        raise bad("uncalculated") if raw.uncalculated else bad("error-cell", code=raw.code)
+        raise bad(raw.why, code=raw.code)
     return plain_spaces(raw) if isinstance(raw, str) else str(raw)

@@ -45,6 +45,11 @@ def from_float(number: float) -> Decimal:
     return Decimal(f"{number:.15g}")
 
 
+def highest_ratio(field: str) -> Decimal:
+    """Return the highest ratio a bare number of a column can mean; a higher one is a percentage."""
+    return _HIGHEST_RATIO.get(field, _HIGHEST_OTHER_RATIO)
+
+
 def _bare(text: str) -> tuple[str, bool]:
     """Return the digits and marks of a written number, and whether it is below zero."""
     if _FOREIGN.search(text):
@@ -182,16 +187,12 @@ class NumberReader:
             return value
         if not self._as_percent:
             return value
-        if abs(value) <= self._highest and value:
+        if abs(value) <= highest_ratio(self._field) and value:
             raise BadCell(
                 words("intake-two-ratios", ratio=value * _HUNDRED, percent=value),
                 words("intake-two-ratios-remedy"),
             )
         return value / _HUNDRED
-
-    @property
-    def _highest(self) -> Decimal:
-        return _HIGHEST_RATIO.get(self._field, _HIGHEST_OTHER_RATIO)
 
     def _percentages(self, cells: list[Raw]) -> bool:
         """Tell whether the column's bare numbers are percentages: one is too high for a ratio."""
@@ -202,7 +203,7 @@ class NumberReader:
                 value = _bare_value(raw, self._mark)
             except BadCell:
                 continue
-            if value is not None and abs(value) > self._highest:
+            if value is not None and abs(value) > highest_ratio(self._field):
                 return True
         return False
 

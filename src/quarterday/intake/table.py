@@ -1,0 +1,198 @@
+"""From a mapped sheet to lines: what each row says, field by field, and what is wrong with it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from decimal import Decimal
+
+from quarterday.core.file.layout import ACCOUNT, CellKind, Sheet
+from quarterday.core.words import words
+from quarterday.intake.cells import BadCell, Readings, Said, Value, read_column
+from quarterday.intake.faults import Fault, Spot, shown
+from quarterday.intake.map import MappedSheet, Match
+from quarterday.intake.parse import CellError, Raw, RawSheet
+from quarterday.intake.vocabulary import normal, words_for
+
+_NOT_TO_REPEAT: frozenset[CellKind] = frozenset({"amount", "number", "integer", "ratio"})
+_TOTALS_BEGIN = ("tot", "gra", "sub", "sou", "som", "sum", "mon")
+
+
+@dataclass(slots=True)
+class Line:
+    """One row of a sheet: the fields it says, and the faults found in it so far.
+
+    ``said`` holds no blank cells; a cell that says "not known" holds ``Said.UNKNOWN``.
+    """
+
+    of: Table
+    row: int
+    account: str
+    said: dict[str, Value] = field(default_factory=dict)
+    faults: list[Fault] = field(default_factory=list)
+
+    @property
+    def is_bad(self) -> bool:
+        """Whether the row is refused."""
+        return bool(self.faults)
+
+    def spot(self, field: str = "") -> Spot:
+        """Return the place of one of the row's cells, or of the row."""
+        match = self.of.by_field.get(field)
+        if match is None:
+            return Spot(self.of.name, self.row)
+        return Spot(self.of.name, self.row, match.index, shown(match.heading))
+
+    def refuse(self, cell: BadCell, field: str = "", value: object = None) -> None:
+        """Refuse the row for one of its cells."""
+        if value is None:
+            value = self.said.get(field, "")
+        seen = shown("" if isinstance(value, Said) else value)
+        spot = self.spot(field)
+        self.faults.append(Fault("refused", spot, cell.what, cell.remedy, seen, self.account))
+
+
+@dataclass(slots=True)
+class Table:
+    """The lines of one sheet of the workbook, and what has to be said of it as a whole."""
+
+    name: str
+    sheet: Sheet
+    by_field: Mapping[str, Match]
+    lines: list[Line] = field(default_factory=list, repr=False)
+    notes: list[Fault] = field(default_factory=list)
+
+
+def table(mapped: MappedSheet) -> Table:
+    """Read a mapped sheet; total rows, repeated headings and remarks are left out and told."""
+    by_field = {match.column.field: match for match in mapped.matches}
+    found = Table(mapped.raw.name, mapped.sheet, by_field)
+    raws = _spread(mapped, found)
+    kept = [(row, cells) for row, cells in raws if _is_data(row, cells, mapped, found)]
+    found.lines = [Line(found, row, "") for row, _ in kept]
+    for match in mapped.matches:
+        _fill(found, match, [_cell(cells, match, mapped.raw) for _, cells in kept], mapped.language)
+    _take_accounts(found)
+    return found
+
+
+def _cell(cells: list[Raw], match: Match, raw: RawSheet) -> Raw:
+    at = match.index - raw.first_column
+    return cells[at] if at < len(cells) else ""
+
+
+def _take_accounts(found: Table) -> None:
+    for line in found.lines:
+        account = line.said.pop(ACCOUNT, Said.BLANK)
+        if isinstance(account, str):
+            line.account = account
+        elif not any(fault.spot.heading == line.spot(ACCOUNT).heading for fault in line.faults):
+            remedy = words("intake-account-missing-remedy")
+            line.refuse(BadCell(words("intake-account-missing"), remedy), ACCOUNT)
+
+
+def _fill(found: Table, match: Match, raws: list[Raw], language: str) -> None:
+    """Read one column into the lines."""
+    seen = Readings()
+    said = read_column(found.sheet.record.kind, match.column, raws, language, seen)
+    name = match.column.field
+    for line, raw, value in zip(found.lines, raws, said, strict=True):
+        if isinstance(value, BadCell):
+            line.refuse(value, name, raw)
+        elif value is not Said.BLANK:
+            line.said[name] = _in_our_unit(value, match)
+    spot = Spot(found.name, None, match.index, shown(match.heading))
+    for reading, count in seen.counts.items():
+        found.notes.append(Fault("note", spot, words("intake-read", how=reading, count=count)))
+
+
+def _in_our_unit(value: Value, match: Match) -> Value:
+    if match.measure is None or isinstance(value, bool) or not isinstance(value, Decimal | int):
+        return value
+    return round(Decimal(value) * match.measure.factor, match.measure.decimals)
+
+
+def _is_data(row: int, cells: list[Raw], mapped: MappedSheet, found: Table) -> bool:
+    """Tell whether a row holds data; what else it holds is noted."""
+    filled = [cell for cell in cells if not (isinstance(cell, str) and not cell.strip())]
+    if not filled:
+        return False
+    if _repeats_headings(cells, mapped):
+        found.notes.append(Fault("note", Spot(found.name, row), words("intake-headings-again")))
+        return False
+    if _is_total(filled, cells, mapped):
+        said = words("intake-total-row", text=shown(filled[0]))
+        found.notes.append(Fault("note", Spot(found.name, row), said))
+        return False
+    if _is_remark(filled, mapped):
+        said = words("intake-remark-row", text=shown(filled[0]))
+        found.notes.append(Fault("note", Spot(found.name, row), said))
+        return False
+    return True
+
+
+def _repeats_headings(cells: list[Raw], mapped: MappedSheet) -> bool:
+    account = next(match for match in mapped.matches if match.column.field == ACCOUNT)
+    if _cell(cells, account, mapped.raw) != account.heading:
+        return False
+    return all(_cell(cells, m, mapped.raw) in {m.heading, ""} for m in mapped.matches)
+
+
+def _is_total(filled: list[Raw], cells: list[Raw], mapped: MappedSheet) -> bool:
+    """Tell whether a row adds up others: it says so, and lacks what every data row must have."""
+    label = filled[0]
+    if not isinstance(label, str) or label.strip()[:3].casefold() not in _TOTALS_BEGIN:
+        return False
+    plain = normal(label)
+    if plain not in words_for("totals") and not _begins_as_total(plain):
+        return False
+    must = (m for m in mapped.matches if m.column.required and m.column.field != ACCOUNT)
+    return any(_cell(cells, match, mapped.raw) == "" for match in must)
+
+
+def _begins_as_total(plain: str) -> bool:
+    first = plain.split(" ", 1)[0]
+    return first in {"total", "totaux", "subtotal"} or plain.startswith("sous total")
+
+
+def _is_remark(filled: list[Raw], mapped: MappedSheet) -> bool:
+    """Tell whether a row is a remark: one text alone, where a data row must have more."""
+    must = sum(match.column.required for match in mapped.matches)
+    return len(filled) == 1 and must > 1 and isinstance(filled[0], str) and " " in filled[0].strip()
+
+
+def _spread(mapped: MappedSheet, found: Table) -> list[tuple[int, list[Raw]]]:
+    """Return the rows below the headings, merged cells repeated in each row they cover."""
+    raw = mapped.raw
+    first = mapped.header_row + 1
+    rows = list(enumerate(raw.rows[first - raw.first_row :], first))
+    for (top, left), (bottom, _) in raw.merged:
+        match = next((m for m in mapped.matches if m.index == left), None)
+        if match and first <= top < bottom:
+            _repeat(rows, (top, bottom), match, raw)
+            found.notes.extend(_merged_note(found.name, top, bottom, match))
+    return rows
+
+
+def _merged_note(name: str, top: int, bottom: int, match: Match) -> Iterator[Fault]:
+    if match.column.kind not in _NOT_TO_REPEAT:
+        said = words("intake-merged", first=str(top), last=str(bottom))
+        yield Fault("note", Spot(name, top, match.index, shown(match.heading)), said)
+
+
+def _repeat(
+    rows: list[tuple[int, list[Raw]]], span: tuple[int, int], match: Match, raw: RawSheet
+) -> None:
+    """Repeat a merged text in each row; an amount for several rows becomes an error in each."""
+    top, bottom = span
+    covered = [n for n, (row, _) in enumerate(rows) if top <= row <= bottom]
+    value = _cell(rows[covered[0]][1], match, raw) if covered else ""
+    if value == "":
+        return
+    if match.column.kind in _NOT_TO_REPEAT:
+        value = CellError(str(value), "merged-number")
+    at = match.index - raw.first_column
+    for n in covered:
+        row, cells = rows[n]
+        padded = cells + [""] * (at + 1 - len(cells))
+        rows[n] = row, [*padded[:at], value, *padded[at + 1 :]]

@@ -1,0 +1,80 @@
+"""The work on one account: its lines, its file, and what comes of them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+from typing import Literal, TypeVar
+
+from quarterday.core.file.entry import Origin, Place
+from quarterday.core.file.fold import File
+from quarterday.core.file.layout import Sheet
+from quarterday.core.file.records import Record
+from quarterday.intake.assemble import KEYS, PART_KEYS, require
+from quarterday.intake.changes import Item, changes
+from quarterday.intake.faults import Fault
+from quarterday.intake.older import questions
+from quarterday.intake.table import Line
+
+R = TypeVar("R", bound=Record)
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """The document that lines come from."""
+
+    way: Literal["workbook", "csv"]
+    document: str
+    name: str
+
+    def origin(self, places: Iterable[Place]) -> Origin:
+        """Return the origin of a record that stands at these places of the document."""
+        return Origin(way=self.way, document=self.document, name=self.name, places=tuple(places))
+
+
+@dataclass(slots=True)
+class Work:
+    """One account's lines by the layout's sheet, its file (None: new), and what comes of them."""
+
+    account: str
+    file: File | None
+    lines: Mapping[str, list[Line]]
+    source: Source
+    items: list[Item] = field(default_factory=list)
+    faults: list[Fault] = field(default_factory=list)
+
+    def all_lines(self) -> Iterator[Line]:
+        """Yield every line of the account."""
+        for lines in self.lines.values():
+            yield from lines
+
+    def good_lines(self, sheet: Sheet) -> list[Line]:
+        """Return a sheet's lines that are not refused and say what must be said."""
+        return [x for x in self.lines.get(sheet.name, ()) if not x.is_bad and says_all(x)]
+
+    def held(self, record: type[R], key: str) -> R | None:
+        """Return a record of the file, or None."""
+        return self.file.get(record, key) if self.file else None
+
+    def add(self, record: Record, places: Iterable[Place]) -> None:
+        """Add a record: new, changed or unchanged, with what has to be asked about it."""
+        old, origin = self.held(type(record), record.key), self.source.origin(places)
+        if old is None:
+            item = Item(self.account, "new", record, origin)
+        elif old == record:
+            item = Item(self.account, "unchanged", record, origin)
+        else:
+            item = Item(self.account, "changed", record, origin, changes(old, record))
+        self.items.append(item)
+        if self.file is not None and item.status != "unchanged":
+            self.faults += questions(self.file, item)
+
+
+def says_all(line: Line) -> bool:
+    """Tell whether a line says what tells one thing of its sheet from another; refuse it if not.
+
+    What else is required may stand on file already: the record's own check tells.
+    """
+    sheet = line.of.sheet
+    telling = PART_KEYS[sheet.part] if sheet.part else KEYS[sheet.record]
+    return require(line, (c.field for c in sheet.columns if c.required and c.field in telling))
