@@ -92,8 +92,11 @@ def test_added_dropped_adjustments_and_fees_stand_on_their_own() -> None:
         line(("*", "*", "fee"), "12"),
     ]
     assert effects(split(before, after)) == {
-        "added": Decimal(70), "dropped": Decimal(-100), "adjustment": Decimal(25), "fee": Decimal(2),
-    }  # fmt: skip
+        "added": Decimal(70),
+        "dropped": Decimal(-100),
+        "adjustment": Decimal(25),
+        "fee": Decimal(2),
+    }
 
 
 def test_the_tax_is_split_between_its_base_and_its_rate() -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 from typing import Any
@@ -24,19 +25,11 @@ def cad(amount: str) -> Money:
 
 
 def finding(rule: str, priority: Priority, **fields: Any) -> Finding:
-    return Finding(
-        **{
-            "rule": rule,
-            "subject": Subject("organisation"),
-            "audience": ("leaders",),
-            "kind": "decide",
-            "priority": priority,
-            "title": words("yes"),
-            "means": words("yes"),
-            "todo": words("yes"),
-        }
-        | fields
+    said = words("yes")
+    bare = Finding(
+        rule, Subject("organisation"), ("leaders",), "decide", priority, said, said, said
     )
+    return replace(bare, **fields)
 
 
 def order(**priorities: Priority) -> list[str]:

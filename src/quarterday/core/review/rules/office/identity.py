@@ -16,7 +16,7 @@ from quarterday.core.review.priority import placed
 from quarterday.core.words import words
 
 NumberFault = Literal["form", "check-digit"]
-_CHARITY_NUMBER = re.compile(r"(\d{9})RR\d{4}")
+_CHARITY_NUMBER = re.compile(r"([0-9]{9})RR[0-9]{4}")
 _LEGAL_ENDINGS = frozenset({
     "inc", "incorporated", "incorporee", "corp", "corporation", "ltd", "limited", "ltee",
     "limitee",
