@@ -14,7 +14,7 @@ Notation = Mapping[str, Any]
 ROLES = frozenset(get_args(Role))
 AREA_CODES = {
     "ON": "705", "QC": "819", "BC": "250", "AB": "780", "MB": "204", "SK": "306", "NS": "902",
-    "NB": "506", "NL": "709", "PE": "902", "NT": "867", "YT": "867",
+    "NB": "506", "NL": "709", "PE": "902", "NT": "867", "YT": "867", "NU": "867",
 }  # fmt: skip
 YES_NO = tuple(
     name for name, field in Operations.model_fields.items() if field.annotation == bool | None

@@ -1,0 +1,1 @@
+"""Accounts by chance: names, people, premises, losses and policies drawn from ``likely.yaml``."""
