@@ -5,12 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
+from shutil import copyfile
 
 from quarterday.catalogue.load import reference
 from quarterday.core.words import words
 from quarterday.invent.book import make_book
+from quarterday.invent.demo.book import HERE as DEMO_DATA
 from quarterday.invent.demo.book import brokerage, demo_book
 from quarterday.invent.write import write_csv, write_workbook
+from quarterday.office.brand import FILE_NAME
 from quarterday.office.loading import Loaded, accept, preview
 from quarterday.office.trouble import Trouble
 from quarterday.store import setup
@@ -49,6 +52,7 @@ def fresh_demo(folder: Path) -> Demo:
     write_workbook(demo_book(), workbook)
     setup.configure(str(folder / STORE))
     setup.start()
+    copyfile(DEMO_DATA / FILE_NAME, folder / STORE / FILE_NAME)
     loaded = accept(preview(workbook, reference()), by="demo", accept_with_errors=False)
     return Demo(folder, workbook, loaded)
 

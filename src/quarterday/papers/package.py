@@ -122,7 +122,7 @@ def _hidden(setting: Setting, enclosed: tuple[tuple[str, Words], ...]) -> dict[s
         "renewal": str(setting.review.renewal),
         "language": setting.language,
         "version": setting.version,
-        "seq": setting.file.seq,
+        "seq": setting.review.seq,
     }
     forms = [id for id, _ in enclosed if id in FORMS]
     return {"_form": " ".join(forms), "_record": json.dumps(record, sort_keys=True)}

@@ -56,10 +56,10 @@ def _flagship(screen: Screen) -> None:
 def _packages(screen: Screen, made: Demo, workers: int) -> Path:
     """Build the flagship's package signed, in both languages, and everybody's as drafts."""
     from quarterday.office import books, packages, reviewing
-    from quarterday.papers.brokerage import brokerage
+    from quarterday.office.brand import brokerage
     from quarterday.store import ledger
 
-    day, flagship, brand = books.DEMO_DAY, books.FLAGSHIP, brokerage(None)
+    day, flagship, brand = books.DEMO_DAY, books.FLAGSHIP, brokerage()
     reviewer, licence = books.reviewer()
     reviewing.sign(flagship, screen.reference, reviewer=reviewer, licence=licence, as_of=day,
                    by=reviewer)  # fmt: skip

@@ -35,7 +35,7 @@ def package(
 ) -> None:  # fmt: skip
     """Build the packages of FILES as PDF."""
     from quarterday.office import packages
-    from quarterday.papers.brokerage import brokerage
+    from quarterday.office.brand import brokerage
 
     screen = screen_of(context)
     ids = chosen_files(screen, files, due, everything)

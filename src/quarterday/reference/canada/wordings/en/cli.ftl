@@ -99,3 +99,4 @@ cli-verified-seals = { $originals ->
     [one] { $unsealed } newer entry is not sealed yet.
    *[other] { $unsealed } newer entries are not sealed yet.
 }
+acts-no-brokerage = { $path } is missing: it says which brokerage answers for the papers. Write one, or name another with --brokerage.

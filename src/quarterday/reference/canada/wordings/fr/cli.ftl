@@ -99,3 +99,4 @@ cli-verified-seals = { $originals ->
     [one] { $unsealed } inscription plus récente n'est pas encore scellée.
    *[other] { $unsealed } inscriptions plus récentes ne sont pas encore scellées.
 }
+acts-no-brokerage = Il manque { $path } : ce fichier dit quel cabinet répond des documents. Écrivez-le, ou indiquez-en un autre avec --brokerage.
