@@ -82,6 +82,7 @@ class Clause:
     direct: Callable[[Raw, Raw], Direction]
     is_money: bool = False
     borne: int = 0  # the organisation bears this many times the rise of the amount
+    within: str = ""  # a field that must be set on both sides, else the clause means nothing
 
 
 def _field(name: str) -> Callable[[Side], Raw]:
@@ -122,11 +123,6 @@ def _agreed_until(side: Side, _: Raw) -> Arg:
     until = side.line.agreed_value_until
     assert until is not None
     return until
-
-
-def _margin(side: Side) -> Raw:
-    """Return the margin of a line under a blanket; alone it limits nothing."""
-    return side.line.margin if side.line.blanket else None
 
 
 def _in_shared_limit(side: Side) -> Raw:
@@ -177,7 +173,7 @@ CLAUSES: tuple[Clause, ...] = (
     Clause("automatic-increase", _field("automatic_increase"), _rate, Scale("better", NONE)),
     Clause("basis", _field("basis"), _named("settlement-basis"), _VALUATION),
     Clause("blanket", _field("blanket"), _plain, Ranks({None: 0}, other=1)),
-    Clause("margin", _margin, _rate, Scale("better", UNLIMITED)),
+    Clause("margin", _field("margin"), _rate, Scale("better", UNLIMITED), within="blanket"),
     Clause("shared-limit", _in_shared_limit, _yes_no, _YES_IS_BETTER),
     Clause("defence", _field("defence"), _plain, Ranks({"inside": 0, "outside": 1})),
     Clause("claims-made", _field("claims_made"), _yes_no, Ranks({True: 0, False: 1})),

@@ -102,7 +102,8 @@ def _added_or_dropped(before: Side | None, after: Side | None) -> Difference:
 def _of_clause(clause: Clause, before: Side, after: Side, place: str) -> Iterator[Difference]:
     old, new = clause.read(before), clause.read(after)
     comparable = not clause.is_money or same_currency(before, after)
-    if (old is None and new is None) or (old == new and comparable):
+    same = (old is None and new is None) or (old == new and comparable)
+    if same or not _applies(clause, before, after):
         return
     yield Difference(
         kind=clause.kind,
@@ -113,6 +114,11 @@ def _of_clause(clause: Clause, before: Side, after: Side, place: str) -> Iterato
         after=None if new is None else clause.show(after, new),
         more_borne=_more_borne(clause, before, after) if comparable else None,
     )
+
+
+def _applies(clause: Clause, before: Side, after: Side) -> bool:
+    sides = (before, after)
+    return not clause.within or all(getattr(side.line, clause.within) for side in sides)
 
 
 def _more_borne(clause: Clause, before: Side, after: Side) -> Money | None:
@@ -175,8 +181,11 @@ def _shared_amount(before: Terms, after: Terms) -> Iterator[Difference]:
     if before.currency != after.currency:
         yield from _whole("shared-limit-amount", old, new, "cannot say")
         return
-    direction = Scale("better", NONE)(old and old.amount, new and new.amount)
-    yield from _whole("shared-limit-amount", old, new, direction)
+    if old == new:
+        return
+    less = (old or after.money(NONE)) - (new or after.money(NONE))
+    direction = Scale("worse", NONE)(NONE, less.amount)
+    yield Difference("shared-limit-amount", "", EVERYWHERE, direction, old, new, less)
 
 
 def _shared_list(before: Terms, after: Terms) -> Iterator[Difference]:

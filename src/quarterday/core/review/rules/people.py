@@ -18,20 +18,15 @@ from quarterday.core.file.records import Operations, Terms
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
 from quarterday.core.review.need import Need, need
-from quarterday.core.review.rules.terms.evidence import cover, fact_of
-from quarterday.core.review.rules.terms.gaps import (
-    ACTIVITY_COVERAGES,
-    Gap,
-    gap_of,
-    option_facts,
-    price_of,
-)
+from quarterday.core.review.rules.terms.changes import ABUSE, is_gone, reasons
+from quarterday.core.review.rules.terms.evidence import cover, fact_of, line_of
+from quarterday.core.review.rules.terms.gaps import ACTIVITY_COVERAGES, Gap, gap_of
+from quarterday.core.review.rules.terms.offers import option_facts, price_of, priced
 from quarterday.core.terms.presence import lines_of
 from quarterday.core.values.cost import number
 from quarterday.core.words import Words, words
 
-ABUSE = "abuse-liability"
-State = Literal["absent", "unqualified", "unstated", "qualified"]
+State = Literal["dropped", "absent", "unqualified", "unstated", "qualified"]
 
 
 def _in_our_care(case: Case) -> Need:
@@ -55,7 +50,7 @@ def abuse_unqualified(case: Case) -> Iterator[Finding]:
     terms, care = case.terms, _in_our_care(case)
     if terms is None or care.answer == "no":
         return
-    state = _state(terms)
+    state: State = "dropped" if is_gone(case, ABUSE) else _state(terms)
     if state == "qualified":
         return
     yield _abuse(case, terms, care, state) if care.answer == "yes" else _care_unknown(care)
@@ -63,7 +58,7 @@ def abuse_unqualified(case: Case) -> Iterator[Finding]:
 
 def _abuse(case: Case, terms: Terms, care: Need, state: State) -> Finding:
     told = tuple(
-        fact_of(case.file, terms, f"{ABUSE}/{line.location}", "qualified", line.qualified)
+        fact_of(case.file, terms, line_of(*line.place), "qualified", line.qualified)
         for line in lines_of(terms, ABUSE)
         if line.qualified is not None
     )
@@ -77,7 +72,7 @@ def _abuse(case: Case, terms: Terms, care: Need, state: State) -> Finding:
             cost=terms.money(Decimal(0)),  # what is decided is the plan and its declaration
             reasons=(
                 words("reason-people-first"),
-                *(words("reason-because", fact=reason) for reason in care.because),
+                *reasons(care),
                 words("reason-declaration-free"),
             ),
         ),
@@ -184,7 +179,7 @@ def activity_uncovered(case: Case) -> Iterator[Finding]:
     for id in ACTIVITY_COVERAGES if terms else ():
         coverage = case.reference.coverages.get(id)
         gap = gap_of(case, terms, coverage) if terms and coverage else None
-        if terms and gap and gap.need.answer == "yes":
+        if terms and gap and gap.need.answer == "yes" and not is_gone(case, id):
             yield _activity(case, terms, gap)
 
 
@@ -193,7 +188,6 @@ def _activity(case: Case, terms: Terms, gap: Gap) -> Finding:
     alone = hurts is not None and need(hurts, case.file).answer == "yes"
     price = price_of(terms, gap.option)
     limit = gap.option.limit if gap.option else None
-    priced = {"case": "price", "price": price} if price else {"case": "ask"}
     wording = "people-activity-uncovered" if alone else "people-activity-unnamed"
     return Finding(
         rule="people.activity-uncovered",
@@ -204,11 +198,11 @@ def _activity(case: Case, terms: Terms, gap: Gap) -> Finding:
             tier=Tier.MONEY if alone else Tier.RECORD,
             at_risk=terms.money(limit) if limit else None,
             cost=price,
-            reasons=tuple(words("reason-because", fact=reason) for reason in gap.need.because),
+            reasons=reasons(gap.need),
         ),
         title=words(f"{wording}-title", because=gap.need.because),
         means=words(f"{wording}-means", coverage=cover(gap.coverage.id)),
-        todo=words(f"{wording}-todo", **priced),
+        todo=words(f"{wording}-todo", **priced(price)),
         evidence=(*option_facts(case, terms, gap.option), *gap.need.facts),
         encloses=("options", "decisions-form") if alone else (),
     )

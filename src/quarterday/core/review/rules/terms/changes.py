@@ -7,19 +7,22 @@ from itertools import groupby
 
 from quarterday.core.figure import Node
 from quarterday.core.file.records import Decision, Terms
+from quarterday.core.file.records.terms import EVERYWHERE, Option
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
-from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
+from quarterday.core.review.finding import Finding, Kind, Priority, Rule, Subject, Tier
 from quarterday.core.review.need import Need, need
 from quarterday.core.review.rules.terms.evidence import cover, nodes
+from quarterday.core.review.rules.terms.offers import option_facts, option_of, price_of, priced
 from quarterday.core.terms.compare import compare
 from quarterday.core.terms.difference import Difference, DifferenceKind
-from quarterday.core.terms.presence import gives
+from quarterday.core.terms.presence import gives, lines_of
 from quarterday.core.values.cost import number
 from quarterday.core.words import Words, words
 
 WORTH_DECIDING = "terms.change-worth-deciding"
 MOST_NAMED = "terms.most-named"
+ABUSE = "abuse-liability"
 OPTION_QUESTION = "terms.option-open@"
 GRAVE: frozenset[DifferenceKind] = frozenset(
     {
@@ -38,7 +41,8 @@ TOLD_ELSEWHERE: frozenset[DifferenceKind] = frozenset(
 )
 
 
-def _offered_changes(case: Case) -> tuple[Difference, ...]:
+def offered_changes(case: Case) -> tuple[Difference, ...]:
+    """Return how the offer differs from the expiring terms; nothing when one is missing."""
     if case.expiring is None or case.offered is None:
         return ()
     return compare(case.expiring, case.offered)
@@ -65,16 +69,26 @@ def _places(case: Case, found: Iterable[Difference]) -> tuple[str | Words, ...]:
     return tuple(dict.fromkeys(case.building_name(d.location) for d in found))
 
 
-def _phrases(case: Case, found: Iterable[Difference]) -> tuple[Words, ...]:
-    """Return the differences in words, each once, with the places it holds for."""
+def _one_place(case: Case, found: Iterable[Difference]) -> str | Words | None:
+    """Return the one named place of all differences; None when there is no such place."""
+    at = {d.location for d in found}
+    return case.building_name(at.pop()) if len(at) == 1 and at != {EVERYWHERE} else None
+
+
+def _phrases(
+    case: Case, found: Iterable[Difference], said: str | Words | None = None
+) -> tuple[Words, ...]:
+    """Return the differences in words, each once, with its places unless one was ``said``."""
     by_phrase: dict[Words, list[Difference]] = {}
     for difference in found:
         by_phrase.setdefault(difference.phrase, []).append(difference)
+    if said:
+        return tuple(by_phrase)
     return tuple(_at_places(case, phrase, same) for phrase, same in by_phrase.items())
 
 
 def _at_places(case: Case, phrase: Words, found: list[Difference]) -> Words:
-    if all(d.location == "*" for d in found):
+    if all(d.location == EVERYWHERE for d in found):
         return phrase
     return words("change-at-places", change=phrase, places=_places(case, found))
 
@@ -91,30 +105,44 @@ def is_safety(case: Case, coverage: str) -> bool:
     return entry is not None and entry.safety
 
 
+def is_gone(case: Case, coverage: str) -> bool:
+    """Tell whether the expiring terms give a coverage that the offer does not give at all."""
+    had = case.expiring is not None and gives(case.expiring, coverage)
+    return had and case.offered is not None and not gives(case.offered, coverage)
+
+
 def dropped(case: Case) -> Iterator[Finding]:
-    """Find coverages that expire and are not offered again; one finding a coverage."""
-    gone = (d for d in _offered_changes(case) if d.kind == "dropped")
+    """Find coverages that expire and are not offered again; one finding a coverage.
+
+    Abuse cover has a rule of its own, ``people.abuse-unqualified``, while people are in care.
+    """
+    gone = (d for d in offered_changes(case) if d.kind == "dropped")
     for coverage, found in _by_coverage(gone):
-        yield _dropped(case, coverage, found)
+        needed = need_of(case, coverage)
+        if coverage != ABUSE or needed.answer == "no":
+            yield _dropped(case, coverage, found, needed)
 
 
-def _dropped(case: Case, coverage: str, found: tuple[Difference, ...]) -> Finding:
+def _dropped(case: Case, coverage: str, found: tuple[Difference, ...], needed: Need) -> Finding:
     assert case.offered is not None
-    needed = need_of(case, coverage)
     at_risk = _at_risk(found)
     extent = "some" if gives(case.offered, coverage) else "all"
     limit = {"case": "limit", "limit": at_risk} if at_risk else {"case": "plain"}
-    tier = Tier.MONEY if needed.answer == "no" else Tier.LAPSES
+    small = at_risk is not None and at_risk.amount < number(case.parameter(WORTH_DECIDING))
+    told = needed.answer == "no" or (small and not is_safety(case, coverage))
+    tier = Tier.MONEY if told else Tier.LAPSES
+    price = price_of(case.offered, option_of(case.offered, coverage))
     return Finding(
         rule="terms.dropped",
         subject=Subject("coverage", coverage, cover(coverage)),
         audience=("leaders", "broker"),
-        kind="know" if needed.answer == "no" else "decide",
+        kind="know" if told else "decide",
         priority=Priority(
             tier=Tier.SAFETY_OR_DUTY if is_safety(case, coverage) else tier,
             by=case.renewal,
             at_risk=at_risk,
-            reasons=(words("reason-ends-on", day=case.renewal), *_told(needed)),
+            cost=price,
+            reasons=(words("reason-ends-on", day=case.renewal), *reasons(needed)),
         ),
         title=words(
             "terms-dropped-title",
@@ -123,14 +151,24 @@ def _dropped(case: Case, coverage: str, found: tuple[Difference, ...]) -> Findin
             places=_places(case, found),
         ),
         means=words("terms-dropped-means", day=case.renewal, **limit),
-        todo=words("terms-dropped-todo", basis=_basis_of_claims(case, coverage), day=case.renewal),
-        evidence=(*_evidence(case, found), *needed.facts),
+        todo=words(
+            "terms-dropped-todo",
+            act=words("terms-dropped-act", kind="know" if told else "decide", **priced(price)),
+            basis=_basis_of_claims(case, coverage),
+            day=case.renewal,
+        ),
+        evidence=(
+            *_evidence(case, found),
+            *option_facts(case, case.offered, option_of(case.offered, coverage)),
+            *needed.facts,
+        ),
         encloses=("what-changed",),
         by=case.renewal,
     )
 
 
-def _told(needed: Need) -> tuple[Words, ...]:
+def reasons(needed: Need) -> tuple[Words, ...]:
+    """Return why a coverage matters, as sentences."""
     return tuple(words("reason-because", fact=reason) for reason in needed.because)
 
 
@@ -145,7 +183,7 @@ def worse(case: Case) -> Iterator[Finding]:
     """Find coverages that the offer makes narrower; one finding a coverage."""
     narrower = (
         d
-        for d in _offered_changes(case)
+        for d in offered_changes(case)
         if d.direction == "worse" and d.kind not in {"dropped", *TOLD_ELSEWHERE}
     )
     for coverage, found in _by_coverage(narrower):
@@ -156,24 +194,42 @@ def _worse(case: Case, coverage: str, found: tuple[Difference, ...]) -> Finding:
     threshold = case.parameter(WORTH_DECIDING)
     at_risk = _at_risk(found)
     large = at_risk is not None and at_risk.amount >= number(threshold)
-    decide = large or any(d.kind in GRAVE for d in found)
+    kind: Kind = "decide" if large or any(d.kind in GRAVE for d in found) else "know"
     amount = {"case": "money", "amount": at_risk} if at_risk else {"case": "plain"}
+    option = _restoring(case, coverage)
+    price = price_of(case.offered, option) if case.offered else None
+    at = _one_place(case, found)
+    name = words("coverage-at", coverage=cover(coverage), place=at) if at else cover(coverage)
     return Finding(
         rule="terms.worse",
         subject=Subject("coverage" if coverage else "terms", coverage, cover(coverage)),
         audience=("leaders", "broker"),
-        kind="decide" if decide else "know",
+        kind=kind,
         priority=Priority(
             tier=Tier.SAFETY_OR_DUTY if is_safety(case, coverage) else Tier.MONEY,
             at_risk=at_risk,
+            cost=price,
             reasons=(words("reason-less-than-this-year"),),
         ),
-        title=words("terms-worse-title", coverage=cover(coverage), **amount),
-        means=words("terms-worse-means", changes=_phrases(case, found)),
-        todo=words("terms-worse-todo", kind="decide" if decide else "know"),
-        evidence=(*_evidence(case, found), threshold),
+        title=words("terms-worse-title", coverage=name, **amount),
+        means=words("terms-worse-means", changes=shortened(case, _phrases(case, found, said=at))),
+        todo=words("terms-worse-todo", kind=kind, **priced(price)),
+        evidence=(*_evidence(case, found), *_option_facts(case, option), threshold),
         encloses=("what-changed",),
     )
+
+
+def _restoring(case: Case, coverage: str) -> Option | None:
+    """Return the cheapest option that gives at least the limit of the expiring terms."""
+    if case.offered is None or case.expiring is None or not coverage:
+        return None
+    limits = [line.limit for line in lines_of(case.expiring, coverage)]
+    most = max((limit for limit in limits if limit is not None), default=None)
+    return option_of(case.offered, coverage, at_least=most)
+
+
+def _option_facts(case: Case, option: Option | None) -> tuple[Node, ...]:
+    return option_facts(case, case.offered, option) if case.offered else ()
 
 
 def better(case: Case) -> Iterator[Finding]:
@@ -184,12 +240,12 @@ def better(case: Case) -> Iterator[Finding]:
 def added(case: Case) -> Iterator[Finding]:
     """Find coverages that are new in the offer: one finding for all of them."""
     yield from _grouped(
-        case, "terms.added", [d for d in _offered_changes(case) if d.kind == "added"]
+        case, "terms.added", [d for d in offered_changes(case) if d.kind == "added"]
     )
 
 
 def _only(case: Case, direction: str, leave_out: set[str]) -> list[Difference]:
-    changes = _offered_changes(case)
+    changes = offered_changes(case)
     return [d for d in changes if d.direction == direction and d.kind not in leave_out]
 
 
@@ -214,11 +270,13 @@ def _grouped(case: Case, rule: str, found: list[Difference]) -> Iterator[Finding
 
 def _named(case: Case, found: list[Difference]) -> tuple[Words, ...]:
     """Return the differences by coverage, only so many; the last then says how many more."""
-    each = [
-        words("changes-of-coverage", coverage=cover(coverage), changes=_phrases(case, group))
-        for coverage, group in _by_coverage(found)
-    ]
-    return shortened(case, each)
+    return shortened(case, (_of(case, *group) for group in _by_coverage(found)))
+
+
+def _of(case: Case, coverage: str, found: tuple[Difference, ...]) -> Words:
+    at = _one_place(case, found)
+    name = words("coverage-at", coverage=cover(coverage), place=at) if at else cover(coverage)
+    return words("changes-of-coverage", coverage=name, changes=_phrases(case, found, said=at))
 
 
 def shortened(case: Case, each: Iterable[Words]) -> tuple[Words, ...]:
@@ -316,8 +374,8 @@ def _missing(coverage: str) -> Finding:
 
 
 RULES: tuple[Rule, ...] = (
-    Rule("terms.dropped", "coverage", dropped),
-    Rule("terms.worse", "coverage", worse, (WORTH_DECIDING,)),
+    Rule("terms.dropped", "coverage", dropped, (WORTH_DECIDING,)),
+    Rule("terms.worse", "coverage", worse, (WORTH_DECIDING, MOST_NAMED)),
     Rule("terms.added", "terms", added, (MOST_NAMED,)),
     Rule("terms.better", "terms", better, (MOST_NAMED,)),
     Rule("terms.unclear", "terms", unclear, (MOST_NAMED,)),

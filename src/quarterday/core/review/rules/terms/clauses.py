@@ -10,7 +10,7 @@ from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import Coverage
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Kind, Priority, Rule, Subject, Tier
-from quarterday.core.review.rules.terms.evidence import cover, fact_of
+from quarterday.core.review.rules.terms.evidence import cover, fact_of, line_of
 from quarterday.core.terms.presence import lines_of
 from quarterday.core.words import Term, Words, words
 
@@ -18,7 +18,7 @@ DAMAGES = ("punitive", "exemplary", "multiplied")
 
 
 def _line_fact(case: Case, terms: Terms, line: Coverage, name: str, value: str | date) -> Fact:
-    return fact_of(case.file, terms, f"{line.coverage}/{line.location}", name, value)
+    return fact_of(case.file, terms, line_of(*line.place), name, value)
 
 
 def _names(lines: list[Coverage]) -> tuple[Words, ...]:
@@ -45,8 +45,8 @@ def additional_limit_basis(case: Case) -> Iterator[Finding]:
         means=words("terms-additional-limit-basis-means", meant=meant, amount=amount),
         todo=words("terms-additional-limit-basis-todo"),
         evidence=(
-            fact_of(case.file, terms, "whole", "shared-limit-meant-for", meant),
-            fact_of(case.file, terms, "whole", "shared-limit-amount", amount),
+            fact_of(case.file, terms, "", "shared-limit-meant-for", meant),
+            fact_of(case.file, terms, "", "shared-limit-amount", amount),
             *_ownership_facts(case),
         ),
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from quarterday.core.figure import Fact, Figure, Node, Unit, Value
+from quarterday.core.file.entry import Origin
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import Terms
 from quarterday.core.money import Money
@@ -36,17 +37,32 @@ def unit_of(value: Value) -> Unit:
     return "count" if isinstance(value, int) and not isinstance(value, bool) else "text"
 
 
-def fact_of(file: File, terms: Terms, path: str, name: str, value: Value) -> Fact:
-    """Return a value of ``terms`` as a fact; ``name`` is its field, ``path`` where it stands."""
+def fact_of(file: File, terms: Terms, part: str, name: str, value: Value) -> Fact:
+    """Return a value of ``terms`` as a fact that knows the row it came from.
+
+    ``name`` is its field; ``part`` names the part of the terms as origins do
+    (``coverages/sewer-backup/*``), and is empty for the terms themselves.
+    """
     entry = file.entry_of(terms)
     return Fact(
-        id=f"terms/{terms.key}/{path}/{name}",
+        id="/".join(filter(None, ("terms", terms.key, part, name))),
         value=value,
         unit=unit_of(value),
         label=words(f"field-{name}"),
-        origin=entry.origin,
+        origin=_narrowed(entry.origin, part),
         recorded_on=entry.recorded_at.date(),
     )
+
+
+def line_of(coverage: str, location: str) -> str:
+    """Return the part of the terms that a coverage line is; empty for the terms themselves."""
+    return f"coverages/{coverage}/{location}" if coverage else ""
+
+
+def _narrowed(origin: Origin, part: str) -> Origin:
+    """Return an origin with the places of one part alone; unchanged when it names none such."""
+    places = tuple(place for place in origin.places if place.part == part)
+    return origin.model_copy(update={"places": places}) if places else origin
 
 
 def cover(coverage: str) -> Words:
@@ -60,9 +76,9 @@ def nodes(case: Case, before: Terms, after: Terms, difference: Difference) -> tu
     """Return both versions of a difference as facts, and what it moves as a figure when exact."""
     d = difference
     name = _FIELDS.get(d.kind, d.kind)
-    path = f"{d.coverage or 'whole'}/{d.location}"
+    part = line_of(d.coverage, d.location)
     shown = ((before, d.before), (after, d.after))
-    facts = tuple(fact_of(case.file, t, path, name, v) for t, v in shown if v is not None)
+    facts = tuple(fact_of(case.file, t, part, name, v) for t, v in shown if v is not None)
     return (_moved(d, facts),) if d.more_borne and facts else facts
 
 

@@ -1,6 +1,7 @@
 """Coverages that are open: not in the terms though the organisation needs them, or on offer.
 
-Abuse cover and the cover of a declared activity have rules of their own in the family ``people``.
+Abuse cover and the cover of a declared activity have rules of their own in the family ``people``,
+and what the offer drops is told by ``terms.dropped``.
 What could really hurt is told alone, up to a number; smaller options are one finding together, so
 that the agenda stays short. What the library misses beyond that goes to the broker.
 """
@@ -9,9 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from decimal import Decimal
 
-from quarterday.core.figure import Node
 from quarterday.core.file.records import Building, Terms
 from quarterday.core.file.records.terms import Option
 from quarterday.core.money import Money
@@ -20,8 +19,15 @@ from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
 from quarterday.core.review.need import Need, need
 from quarterday.core.review.priority import ordered
-from quarterday.core.review.rules.terms.changes import MOST_NAMED, shortened
-from quarterday.core.review.rules.terms.evidence import cover, fact_of
+from quarterday.core.review.rules.terms.changes import (
+    MOST_NAMED,
+    is_gone,
+    offered_changes,
+    reasons,
+    shortened,
+)
+from quarterday.core.review.rules.terms.evidence import cover
+from quarterday.core.review.rules.terms.offers import option_facts, option_of, price_of, priced
 from quarterday.core.terms.presence import gives
 from quarterday.core.values.cost import number
 from quarterday.core.words import Words, words
@@ -60,36 +66,10 @@ def gap_of(case: Case, terms: Terms, coverage: CoverageType) -> Gap | None:
     return Gap(coverage, need(coverage.needed_when, case.file), option_of(terms, coverage.id))
 
 
-def option_of(terms: Terms, coverage: str, location: str | None = None) -> Option | None:
-    """Return the cheapest option for a coverage; one without a price comes last."""
-    found = [
-        o for o in terms.options if o.coverage == coverage and location in {None, o.location, "*"}
-    ]
-    return min(found, key=lambda o: (o.price is None, o.price or Decimal(0)), default=None)
-
-
-def price_of(terms: Terms, option: Option | None) -> Money | None:
-    """Return what an option costs a year; None means: ask."""
-    return terms.money(option.price) if option and option.price is not None else None
-
-
-def option_facts(case: Case, terms: Terms, option: Option | None) -> tuple[Node, ...]:
-    """Return an option's price, limit and deductible as facts."""
-    if option is None:
-        return ()
-    shown = {"price": option.price, "limit": option.limit, "deductible": option.deductible}
-    path = f"option/{option.coverage}/{option.location}"
-    return tuple(
-        fact_of(case.file, terms, path, name, terms.money(amount))
-        for name, amount in shown.items()
-        if amount is not None
-    )
-
-
 def _gaps(case: Case, terms: Terms) -> Iterator[Gap]:
     for coverage in case.reference.coverages.values():
         found = gap_of(case, terms, coverage)
-        if found and coverage.family != _ABUSE:
+        if found and coverage.family != _ABUSE and not is_gone(case, coverage.id):
             yield found
         elif coverage.id == "building":
             yield from _uninsured_buildings(case, terms, coverage)
@@ -140,9 +120,9 @@ def _alone(case: Case, terms: Terms, gap: Gap) -> Finding:
             tier=Tier.SAFETY_OR_DUTY if gap.coverage.safety else Tier.MONEY,
             at_risk=at_risk,
             cost=price,
-            reasons=tuple(words("reason-because", fact=reason) for reason in gap.need.because),
+            reasons=reasons(gap.need),
         ),
-        title=words("terms-option-open-title", coverage=named, **_priced(price)),
+        title=words("terms-option-open-title", coverage=named, **priced(price)),
         means=words("terms-option-open-means", **_why(gap.need), **_limited(at_risk)),
         todo=words("terms-option-open-todo", case="price" if price else "ask"),
         evidence=(*option_facts(case, terms, gap.option), *gap.need.facts),
@@ -154,10 +134,6 @@ def _named(gap: Gap) -> Words:
     if gap.building is None:
         return cover(gap.coverage.id)
     return words("coverage-at", coverage=cover(gap.coverage.id), place=gap.building.name)
-
-
-def _priced(price: Money | None) -> dict[str, str | Money]:
-    return {"price": price, "case": "price"} if price else {"case": "ask"}
 
 
 def _limited(limit: Money | None) -> dict[str, str | Money]:
@@ -173,8 +149,13 @@ def _why(needed: Need) -> dict[str, str | tuple[Words, ...]]:
 def _together(case: Case, terms: Terms, rest: list[Gap]) -> Iterator[Finding]:
     """Yield one finding for the options on offer that are not told alone."""
     gaps = {(g.option.coverage, g.option.location) for g in rest if g.option}
-    raises = {(o.coverage, o.location) for o in terms.options if gives(terms, o.coverage)}
-    found = [o for o in terms.options if (o.coverage, o.location) in gaps | raises]
+    told = {d.coverage for d in offered_changes(case) if d.direction == "worse"}
+    found = [
+        option
+        for option in terms.options
+        if (option.coverage, option.location) in gaps
+        or (gives(terms, option.coverage) and option.coverage not in told)
+    ]
     if not found:
         return
     yield Finding(
@@ -201,7 +182,7 @@ def _offer(case: Case, terms: Terms, option: Option) -> Words:
     if option.location != "*":
         name = words("coverage-at", coverage=name, place=place)
     act = "raise" if gives(terms, option.coverage) else "add"
-    return words("option-offer", coverage=name, act=act, **_priced(price_of(terms, option)))
+    return words("option-offer", coverage=name, act=act, **priced(price_of(terms, option)))
 
 
 def _for_broker(rest: list[Gap]) -> Iterator[Finding]:

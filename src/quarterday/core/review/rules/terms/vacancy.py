@@ -79,11 +79,13 @@ def _sum_insured(terms: Terms, building: Building) -> Money | None:
 
 
 def _vacancy_evidence(case: Case, terms: Terms, empty: Empty) -> tuple[Node, ...]:
-    allowed = fact_of(case.file, terms, "whole", "vacancy-days", empty.allowed)
+    allowed = fact_of(case.file, terms, "", "vacancy-days", empty.allowed)
     since = empty.building.unoccupied_since
     if since is None:
         return allowed, case.file.fact(empty.building, "unoccupied_days", "days")
     first = case.file.fact(empty.building, "unoccupied_since", "date")
+    if since > case.as_of:
+        return first, allowed
     days = Figure(
         id=f"terms.days-empty/{empty.building.id}",
         value=(case.as_of - since).days,

@@ -8,11 +8,13 @@ reason-declaration-free = Reviewing the plan and sending the declaration costs n
 ## people.abuse-unqualified
 
 people-abuse-unqualified-title = { $state ->
+    [dropped] Your abuse cover is not in the new offer
     [absent] Nothing in your policy answers for abuse of people in your care
     [unqualified] Your abuse cover waits for your prevention declaration
    *[unstated] Your abuse cover is not confirmed
 }
 people-abuse-unqualified-means = { $state ->
+    [dropped] Prevention protects people; insurance only helps afterwards. Your present policy has abuse cover and the new offer has none. Insurers usually offer it to those who show a prevention plan that is followed.
     [absent] Prevention protects people; insurance only helps afterwards. There is no abuse cover in the terms. Insurers usually offer it once they have seen a prevention plan that is followed.
     [unqualified] Prevention protects people; insurance only helps afterwards. The insurer has not accepted your prevention plan: screening, training, and two adults always present. Until it does, this cover is limited or missing.
    *[unstated] Prevention protects people; insurance only helps afterwards. The terms do not say that the insurer has accepted your prevention plan. Without that, this cover may be limited or missing.
@@ -46,7 +48,7 @@ screening-checks = { $case ->
 ## people.activity-uncovered
 
 people-activity-uncovered-title = Nothing in your policy answers for this: { $because }
-people-activity-uncovered-means = { $coverage } is the cover meant for it, and the terms do not show it. If something goes wrong, the organisation could have to pay by itself.
+people-activity-uncovered-means = The cover meant for it is “{ $coverage }”, and the terms do not show it. If something goes wrong, the organisation could have to pay by itself.
 people-activity-uncovered-todo = { $case ->
     [price] Decide: take it for { $price } a year, leave it, later, or ask us.
    *[ask] Decide: have us ask for a price, stop the activity, or carry the risk.

@@ -138,7 +138,7 @@ difference-automatic-increase = { $case ->
 difference-basis = { $case ->
     [new] it now says how a loss is settled: { $after }
     [gone] it no longer says how a loss is settled (until now: { $before })
-   *[changed] a loss is now settled as { $after }, no longer as { $before }
+   *[changed] a loss is now settled “{ $after }”, no longer “{ $before }”
 }
 difference-blanket = { $case ->
     [new] it joins one amount over several items, the blanket limit “{ $after }”
@@ -233,6 +233,7 @@ difference-currency = the currency changes from { $before } to { $after }
 figure-more-borne = { $coverage }: the most that you would bear more of a loss
 figure-less-borne = { $coverage }: the most that you would bear less of a loss
 how-borne = { $kind ->
+    [shared-limit-amount] the difference between the two shared limits
     [limit] the difference between the two limits
     [aggregate] the difference between the two yearly caps
     [deductible] the difference between the two deductibles
@@ -362,8 +363,15 @@ terms-dropped-means = { $case ->
    *[plain] Your present policy has this cover. From { $day }, such a loss would be all yours.
 }
 terms-dropped-todo = { $basis ->
-    [claims-made] Decide: have us ask for it back, or do without it. Before { $day }, report anything that might become a claim; afterwards it may be too late.
-   *[other] Decide: have us ask for it back, or do without it.
+    [claims-made] { $act } Before { $day }, report anything that might become a claim; afterwards it may be too late.
+   *[other] { $act }
+}
+terms-dropped-act = { $kind ->
+    [know] Nothing to send. Ask us if you want it back.
+   *[decide] { $case ->
+        [price] Decide: take it back for { $price } a year, or do without it.
+       *[ask] Decide: have us ask for it back, or do without it.
+    }
 }
 
 ## terms.worse
@@ -374,7 +382,10 @@ terms-worse-title = { $case ->
 }
 terms-worse-means = Compared with your present policy: { $changes }.
 terms-worse-todo = { $kind ->
-    [decide] Decide: accept the change, or have us ask what the present terms would cost.
+    [decide] { $case ->
+        [price] Decide: accept the change, or take the option that goes back for { $price } a year.
+       *[ask] Decide: accept the change, or have us ask what the present terms would cost.
+    }
    *[know] Nothing to send. Ask us if this change does not suit you.
 }
 
@@ -399,20 +410,20 @@ terms-unclear-title = { $count ->
     [one] One change can only be judged by reading the wording
    *[other] { $count } changes can only be judged by reading the wording
 }
-terms-unclear-means = Neither better nor worse can be said of these: { $changes }.
+terms-unclear-means = These may be better or worse: { $changes }.
 terms-unclear-todo = Read both wordings side by side, and ask the insurer where they are silent.
 
 ## terms.not-as-requested, terms.not-as-agreed
 
 terms-not-as-requested-title = { $count ->
-    [one] The offer gives less than was asked in one place
-   *[other] The offer gives less than was asked in { $count } places
+    [one] The offer gives less than was asked on one point
+   *[other] The offer gives less than was asked on { $count } points
 }
 terms-not-as-requested-means = Compared with the request: { $changes }.
 terms-not-as-requested-todo = Ask the insurer to correct the offer, or to say why not.
 terms-not-as-agreed-title = { $count ->
-    [one] The policy gives less than was agreed in one place
-   *[other] The policy gives less than was agreed in { $count } places
+    [one] The policy gives less than was agreed on one point
+   *[other] The policy gives less than was agreed on { $count } points
 }
 terms-not-as-agreed-means = Compared with the offer that was accepted: { $changes }.
 terms-not-as-agreed-todo = Ask the insurer to correct the policy back to its first day, and to confirm in writing.

@@ -8,19 +8,21 @@ reason-declaration-free = Revoir le plan et envoyer la déclaration ne coûte ri
 ## people.abuse-unqualified
 
 people-abuse-unqualified-title = { $state ->
+    [dropped] Votre garantie en cas d'abus ne figure plus dans la nouvelle offre
     [absent] Rien dans votre police ne vise les abus envers les personnes qui vous sont confiées
     [unqualified] Votre garantie en cas d'abus attend votre déclaration de prévention
    *[unstated] Votre garantie en cas d'abus n'est pas confirmée
 }
 people-abuse-unqualified-means = { $state ->
+    [dropped] La prévention protège les personnes; l'assurance n'aide qu'après coup. Votre police actuelle a une garantie en cas d'abus et la nouvelle offre n'en a pas. L'assureur l'offre d'ordinaire à ceux qui montrent un plan de prévention réellement suivi.
     [absent] La prévention protège les personnes; l'assurance n'aide qu'après coup. Les conditions n'ont aucune garantie en cas d'abus. L'assureur l'offre d'ordinaire après avoir vu un plan de prévention réellement suivi.
     [unqualified] La prévention protège les personnes; l'assurance n'aide qu'après coup. L'assureur n'a pas accepté votre plan de prévention : filtrage, formation et toujours deux adultes présents. D'ici là, cette garantie est limitée ou absente.
    *[unstated] La prévention protège les personnes; l'assurance n'aide qu'après coup. Les conditions ne disent pas que l'assureur a accepté votre plan de prévention. Sans cela, cette garantie peut être limitée ou absente.
 }
-people-abuse-unqualified-todo = Un enfant ou une personne vulnérable est-il en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous. À votre prochaine réunion, revoyez le plan. Signez et envoyez la déclaration, et ne déclarez que ce que vous faites vraiment.
+people-abuse-unqualified-todo = Un enfant ou une personne vulnérable est en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous. À votre prochaine réunion, revoyez le plan. Signez et envoyez la déclaration, et ne déclarez que ce que vous faites vraiment.
 people-care-unknown-title = Dites-nous si des enfants, des jeunes ou des adultes vulnérables vous sont confiés
 people-care-unknown-means = Cela décide de la protection que vous leur devez et de la garantie qu'il vous faut. Il nous faut savoir { $questions }.
-people-care-unknown-todo = Répondez sur le formulaire des activités. Un enfant ou une personne vulnérable est-il en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous.
+people-care-unknown-todo = Répondez sur le formulaire des activités. Un enfant ou une personne vulnérable est en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous.
 
 ## people.screening-due
 
@@ -29,7 +31,7 @@ people-screening-due-title = { $count ->
    *[other] { $count } étapes de votre prévention des abus sont dues
 }
 people-screening-due-means = D'ici le renouvellement : { $steps }. Votre province ou vos propres règles peuvent les demander plus souvent.
-people-screening-due-todo = Faites ce qui est dû, inscrivez les dates sur la déclaration et retournez-la. Quelqu'un est-il en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous.
+people-screening-due-todo = Faites ce qui est dû, inscrivez les dates sur la déclaration et retournez-la. Quelqu'un est en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous.
 screening-plan = { $case ->
     [due] le plan de prévention est à revoir le { $day } (tous les { $months } mois)
    *[never] aucune révision du plan de prévention n'est au dossier (tous les { $months } mois)
@@ -46,12 +48,12 @@ screening-checks = { $case ->
 ## people.activity-uncovered
 
 people-activity-uncovered-title = Rien dans votre police ne vise ceci : { $because }
-people-activity-uncovered-means = { $coverage } : c'est la garantie prévue pour cela, et les conditions ne la montrent pas. En cas de malheur, l'organisme pourrait devoir payer seul.
+people-activity-uncovered-means = La garantie prévue pour cela est « { $coverage } », et les conditions ne la montrent pas. En cas de malheur, l'organisme pourrait devoir payer seul.
 people-activity-uncovered-todo = { $case ->
     [price] Décidez : l'accepter pour { $price } par année, la laisser, plus tard, ou nous demander.
    *[ask] Décidez : nous faire demander un prix, cesser l'activité, ou porter le risque.
 }
-people-activity-unnamed-title = À vérifier : le texte vise-t-il ceci? { $because }
+people-activity-unnamed-title = À vérifier dans le texte : { $because }
 people-activity-unnamed-means = Les conditions n'ont pas de ligne pour cela : { $coverage }. La responsabilité civile générale l'inclut souvent, mais pas toujours.
 people-activity-unnamed-todo = { $case ->
     [price] Lisez le texte. Si ce n'est pas inclus, l'assureur l'ajoute pour { $price } par année.

@@ -233,6 +233,7 @@ difference-currency = la monnaie passe de { $before } à { $after }
 figure-more-borne = { $coverage } : le plus que vous auriez à payer de plus par sinistre
 figure-less-borne = { $coverage } : le plus que vous auriez à payer de moins par sinistre
 how-borne = { $kind ->
+    [shared-limit-amount] la différence entre les deux montants additionnels communs
     [limit] la différence entre les deux montants de garantie
     [aggregate] la différence entre les deux plafonds annuels
     [deductible] la différence entre les deux franchises
@@ -354,16 +355,23 @@ ask-organisation-registration-number = votre numéro d'organisme de bienfaisance
 ## terms.dropped
 
 terms-dropped-title = { $extent ->
-    [some] { $coverage } : absent de la nouvelle offre pour { $places }
-   *[all] { $coverage } : absent de la nouvelle offre
+    [some] { $coverage } : ne figure plus dans la nouvelle offre pour { $places }
+   *[all] { $coverage } : ne figure plus dans la nouvelle offre
 }
 terms-dropped-means = { $case ->
     [limit] Votre police actuelle paie jusqu'à { $limit }. À partir du { $day }, un tel sinistre serait entièrement à votre charge.
    *[plain] Votre police actuelle a cette garantie. À partir du { $day }, un tel sinistre serait entièrement à votre charge.
 }
 terms-dropped-todo = { $basis ->
-    [claims-made] Décidez : nous la faire redemander, ou vous en passer. Avant le { $day }, déclarez tout ce qui pourrait devenir une réclamation; après, il sera peut-être trop tard.
-   *[other] Décidez : nous la faire redemander, ou vous en passer.
+    [claims-made] { $act } Avant le { $day }, déclarez tout ce qui pourrait devenir une réclamation; après, il sera peut-être trop tard.
+   *[other] { $act }
+}
+terms-dropped-act = { $kind ->
+    [know] Rien à retourner. Écrivez-nous si vous voulez la ravoir.
+   *[decide] { $case ->
+        [price] Décidez : la reprendre pour { $price } par année, ou vous en passer.
+       *[ask] Décidez : nous la faire redemander, ou vous en passer.
+    }
 }
 
 ## terms.worse
@@ -374,7 +382,10 @@ terms-worse-title = { $case ->
 }
 terms-worse-means = Par rapport à votre police actuelle : { $changes }.
 terms-worse-todo = { $kind ->
-    [decide] Décidez : accepter le changement, ou nous faire demander le prix des conditions actuelles.
+    [decide] { $case ->
+        [price] Décidez : accepter le changement, ou prendre l'option qui revient en arrière pour { $price } par année.
+       *[ask] Décidez : accepter le changement, ou nous faire demander le prix des conditions actuelles.
+    }
    *[know] Rien à retourner. Écrivez-nous si ce changement ne vous convient pas.
 }
 
@@ -399,20 +410,20 @@ terms-unclear-title = { $count ->
     [one] { $count } changement ne se juge qu'en lisant le texte
    *[other] { $count } changements ne se jugent qu'en lisant le texte
 }
-terms-unclear-means = On ne peut dire de ceci ni que c'est mieux ni que c'est pire : { $changes }.
+terms-unclear-means = Ceci peut être mieux ou pire : { $changes }.
 terms-unclear-todo = Lisez les deux textes côte à côte et demandez à l'assureur ce qu'ils ne disent pas.
 
 ## terms.not-as-requested, terms.not-as-agreed
 
 terms-not-as-requested-title = { $count ->
-    [one] L'offre donne moins que la demande à { $count } endroit
-   *[other] L'offre donne moins que la demande à { $count } endroits
+    [one] L'offre donne moins que la demande sur { $count } point
+   *[other] L'offre donne moins que la demande sur { $count } points
 }
 terms-not-as-requested-means = Par rapport à la demande : { $changes }.
 terms-not-as-requested-todo = Demandez à l'assureur de corriger l'offre ou de dire pourquoi il refuse.
 terms-not-as-agreed-title = { $count ->
-    [one] La police donne moins que l'entente à { $count } endroit
-   *[other] La police donne moins que l'entente à { $count } endroits
+    [one] La police donne moins que l'entente sur { $count } point
+   *[other] La police donne moins que l'entente sur { $count } points
 }
 terms-not-as-agreed-means = Par rapport à l'offre acceptée : { $changes }.
 terms-not-as-agreed-todo = Demandez à l'assureur de corriger la police depuis son premier jour et de le confirmer par écrit.
@@ -489,7 +500,7 @@ terms-damages-unstated-todo = Demandez la clause à l'assureur et consignez la r
 ## terms.defence-inside
 
 terms-defence-inside-title = { $count ->
-    [one] Les frais d'avocats entameraient { $count } de vos montants de garantie
+    [one] Les frais d'avocats entameraient l'un de vos montants de garantie
    *[other] Les frais d'avocats entameraient { $count } de vos montants de garantie
 }
 terms-defence-inside-means = Les frais de défense sont pris à même le montant ici : { $coverages }. Ce que coûtent les avocats manque alors à la victime, et vous devriez le reste.

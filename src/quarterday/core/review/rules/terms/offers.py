@@ -1,0 +1,52 @@
+"""The options an insurer offers beside its terms."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from quarterday.core.figure import Node
+from quarterday.core.file.records import Terms
+from quarterday.core.file.records.terms import EVERYWHERE, Option
+from quarterday.core.money import Money
+from quarterday.core.review.case import Case
+from quarterday.core.review.rules.terms.evidence import fact_of
+
+
+def option_of(
+    terms: Terms, coverage: str, location: str | None = None, at_least: Decimal | None = None
+) -> Option | None:
+    """Return the cheapest option for a coverage; one without a price comes last.
+
+    ``location`` leaves out options for other places, ``at_least`` those with a smaller limit.
+    """
+    found = [
+        option
+        for option in terms.options
+        if option.coverage == coverage
+        and (location is None or option.location in {location, EVERYWHERE})
+        and (at_least is None or (option.limit or Decimal(0)) >= at_least)
+    ]
+    return min(found, key=lambda o: (o.price is None, o.price or Decimal(0)), default=None)
+
+
+def price_of(terms: Terms, option: Option | None) -> Money | None:
+    """Return what an option costs a year; None means: ask."""
+    return terms.money(option.price) if option and option.price is not None else None
+
+
+def priced(price: Money | None) -> dict[str, str | Money]:
+    """Return the arguments of a wording that tells a price, or that it must be asked."""
+    return {"case": "ask"} if price is None else {"case": "price", "price": price}
+
+
+def option_facts(case: Case, terms: Terms, option: Option | None) -> tuple[Node, ...]:
+    """Return an option's price, limit and deductible as facts."""
+    if option is None:
+        return ()
+    shown = {"price": option.price, "limit": option.limit, "deductible": option.deductible}
+    part = f"options/{option.coverage}/{option.location}"
+    return tuple(
+        fact_of(case.file, terms, part, name, terms.money(amount))
+        for name, amount in shown.items()
+        if amount is not None
+    )
