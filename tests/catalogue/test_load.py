@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from quarterday.catalogue.load import not_covered, reference
+from quarterday.catalogue.load import data_credits, not_covered, reference
 from quarterday.catalogue.problems import BadReference
 from quarterday.core.reference import Reference
 from quarterday.core.words import Rate
@@ -48,6 +48,17 @@ def test_an_unknown_place_is_named_with_those_known() -> None:
 def test_a_place_is_never_a_path_outside() -> None:
     with pytest.raises(BadReference, match="no reference data"):
         reference("../reference/nowhere")
+
+
+def test_a_folder_that_is_not_there_is_told(tmp_path: Path) -> None:
+    """A misspelt path must not silently mean: nothing of our own."""
+    with pytest.raises(BadReference, match=r"There is no folder .*nowhere to read your own"):
+        reference("canada", tmp_path / "nowhere")
+
+
+def test_a_faulty_value_of_a_known_parameter_is_told(own: Write) -> None:
+    with pytest.raises(BadReference, match=r"entry values.stale-years, field values.\d: "):
+        reference("canada", own("parameters/a.yaml", "- id: values.stale-years\n  values: [3]\n"))
 
 
 def test_an_empty_folder_of_a_brokerage_changes_nothing(tmp_path: Path, canada: Reference) -> None:
@@ -97,6 +108,7 @@ def test_a_brokerage_changes_one_field_of_a_cause_and_the_rest_stays(
         (NEW + NEW, "entry office.own-test: stands in parameters/a.yaml already"),
         ("- what: {en: A, fr: B}\n", "parameters/a.yaml: an entry has no id"),
         ("- id: 12\n", "parameters/a.yaml: an entry has no id"),
+        (NEW.replace("[{since", "[3, {since"), "entry office.own-test, field values.1: "),
         ("id: values.x\n", "parameters/a.yaml: must be a list of entries"),
         ("- id: a\n  id: b\n", "parameters/a.yaml, line 2: the key 'id' stands here twice"),
     ],
@@ -171,6 +183,12 @@ def test_rates_speak_as_percentages_and_other_values_as_numbers(own: Write) -> N
     value = found.parameter("office.own-test", date(2026, 3, 1)).value
     assert isinstance(value, Rate)
     assert value.value == Decimal("0.0325")
+
+
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_the_licences_of_the_data_can_be_credited(language: str) -> None:
+    (credit,) = data_credits(language)
+    assert "18-10-0289-01" in credit
 
 
 @pytest.mark.parametrize(("language", "heading"), [("en", "# What"), ("fr", "# Ce que")])

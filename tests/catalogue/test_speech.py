@@ -75,10 +75,10 @@ def test_names_hold_no_marks_of_direction(english: Speech) -> None:
 
 
 def test_a_name_may_begin_a_sentence(own: Write, canada: Reference) -> None:
-    folder = own("wordings/en/ours.ftl", "everywhere = { CAPITAL($place) } and beyond.\n")
+    folder = own("wordings/en/ours.ftl", "origin-field = { CAPITAL($field) } and beyond.\n")
     speech = Speech(canada, "en", folder)
-    assert speech.say(words("everywhere", place="your hall")) == "Your hall and beyond."
-    assert speech.say(words("everywhere", place="")) == " and beyond."
+    assert speech.say(words("origin-field", field="your hall")) == "Your hall and beyond."
+    assert speech.say(words("origin-field", field="")) == " and beyond."
 
 
 def test_french_keeps_a_colon_with_its_word(french: Speech) -> None:
@@ -218,6 +218,11 @@ def test_a_brokerage_says_it_in_its_own_words(own: Write, canada: Reference) -> 
     [
         ("evrywhere = x\n", "en/ours.ftl: no wording has the id evrywhere; check its spelling"),
         ("everywhere = { $place\n", "en/ours.ftl: cannot read the wording that begins"),
+        (
+            "origin-row = page { $page } of { $sheet }\n",
+            "en/ours.ftl: the wording origin-row uses $page; it is given $row, $sheet",
+        ),
+        ("yes = { $no }\n", "the wording yes uses $no; it is given none"),
         ("yes = a\nyes = b\n", "en/ours.ftl: the wording yes stands in ours.ftl already"),
     ],
 )

@@ -86,7 +86,7 @@ def _teller(function: ast.FunctionDef, names: Mapping[str, str]) -> Teller | Non
         return None
     (rule,) = calls[0].args
     known = {**names, **constants(function.body)}
-    text = rule.value if isinstance(rule, ast.Constant) else known.get(getattr(rule, "id", ""), "")
+    text = str(getattr(rule, "value", known.get(getattr(rule, "id", ""), "")))
     return Teller(f"{text}-".replace(".", "-") if text else f"{SOME}-", _given(calls[0]))
 
 

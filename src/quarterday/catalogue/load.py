@@ -16,7 +16,7 @@ from typing import Any, TypeVar
 from pydantic import ValidationError
 
 from quarterday.catalogue.check import contradictions
-from quarterday.catalogue.indices import releases
+from quarterday.catalogue.indices import release_notes, releases
 from quarterday.catalogue.problems import BadReference, sentences
 from quarterday.catalogue.strict import read_yaml
 from quarterday.catalogue.text import read_text, short_name
@@ -49,6 +49,12 @@ def not_covered(language: str) -> str:
     return read_text(PLACES / name)
 
 
+def data_credits(language: str, place: str = "canada") -> tuple[str, ...]:
+    """Return how the licences of the shipped data ask to be credited."""
+    notes = release_notes(place_folder(place) / "indices")
+    return tuple(note.attribution[language] for note in notes if note.attribution)
+
+
 def _listed(file: Path) -> Iterator[Entry]:
     """Yield the entries that a YAML file lists."""
     name = short_name(file)
@@ -73,9 +79,9 @@ def _raw(folder: Path, key: str) -> dict[str, tuple[str, Entry]]:
     return found
 
 
-def _later_values(shipped: list[Entry], own: list[Entry]) -> list[Entry]:
+def _later_values(shipped: list[Entry], own: list[Any]) -> list[Any]:
     """Return the shipped values up to the brokerage's first date, and its own from there on."""
-    days = [v.get("since") for v in own]
+    days = [value.get("since") for value in own if isinstance(value, dict)]
     first = min((day for day in days if isinstance(day, date)), default=date.min)
     return [value for value in shipped if value["since"] < first] + own
 
@@ -112,6 +118,10 @@ def reference(place: str = "canada", overrides: Path | None = None) -> Reference
     parameter, the brokerage's values hold from their first date on and the shipped ones before.
     An index release is added to the others of its geography. BadReference lists what is wrong.
     """
+    if overrides is not None and not overrides.is_dir():
+        raise BadReference(
+            [f"There is no folder {overrides} to read your own reference data from."]
+        )
     return _read(place, overrides)
 
 

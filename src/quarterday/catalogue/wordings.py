@@ -8,7 +8,8 @@ from pathlib import Path
 from typing import Any
 
 from fluent.runtime import FluentBundle, FluentResource
-from fluent.syntax.ast import Junk, Message, Resource, Term
+from fluent.syntax.ast import Junk, Message, Resource, Term, VariableReference
+from fluent.syntax.visitor import Visitor
 
 from quarterday.catalogue.load import place_folder
 from quarterday.catalogue.problems import BadReference
@@ -37,6 +38,26 @@ def _entries(folder: Path) -> Iterator[tuple[Path, Resource]]:
         yield file, FluentResource(set_french(text) if folder.name == "fr" else text)
 
 
+class _Variables(Visitor):
+    """Collects the names of the variables below a node."""
+
+    def __init__(self) -> None:
+        self.names: set[str] = set()
+
+    def visit_VariableReference(self, node: VariableReference) -> None:  # noqa: N802 - its name
+        self.names.add(f"${node.id.name}")
+
+
+def _messages(folder: Path) -> Iterator[tuple[Path, str, frozenset[str]]]:
+    """Yield each wording of a folder: its file, its id and the variables it uses."""
+    for file, resource in _entries(folder):
+        for entry in resource.body:
+            if isinstance(entry, Message):
+                found = _Variables()
+                found.visit(entry)
+                yield file, entry.id.name, frozenset(found.names)
+
+
 def _add(bundle: FluentBundle, folder: Path, *, over: bool) -> None:
     """Add the wordings of ``folder``; ``over`` lets them replace those already there."""
     problems: list[str] = []
@@ -62,23 +83,29 @@ def bundle(place: str, language: str, overrides: Path | None = None) -> FluentBu
     """Return all wordings of a language, a brokerage's own replacing the shipped ones.
 
     BadReference lists wordings that cannot be read or stand twice, and a brokerage's wordings with
-    an id that no shipped wording has.
+    an id or a variable that the shipped ones do not have.
     """
     functions: dict[str, Any] = {"CAPITAL": _capital}  # the resolver takes plain text too
     found = FluentBundle([f"{language}-CA"], functions, use_isolating=False)
-    _add(found, place_folder(place) / "wordings" / language, over=False)
+    folder = place_folder(place) / "wordings" / language
+    _add(found, folder, over=False)
     if overrides is not None:
-        _only_known(found, overrides / "wordings" / language)
+        _only_known(folder, overrides / "wordings" / language)
         _add(found, overrides / "wordings" / language, over=True)
     return found
 
 
-def _only_known(shipped: FluentBundle, folder: Path) -> None:
-    problems = [
-        f"{short_name(file)}: no wording has the id {entry.id.name}; check its spelling."
-        for file, resource in _entries(folder)
-        for entry in resource.body
-        if isinstance(entry, Message) and not shipped.has_message(entry.id.name)
-    ]
+def _only_known(shipped: Path, own: Path) -> None:
+    """Refuse a brokerage's wordings with an id or a variable that the shipped ones do not have."""
+    known = {id: used for _, id, used in _messages(shipped)}
+    problems = []
+    for file, id, used in _messages(own):
+        if id not in known:
+            problems.append(f"{short_name(file)}: no wording has the id {id}; check its spelling.")
+        elif used - known[id]:
+            extra, there = (", ".join(sorted(names)) for names in (used - known[id], known[id]))
+            problems.append(
+                f"{short_name(file)}: the wording {id} uses {extra}; it is given {there or 'none'}."
+            )
     if problems:
         raise BadReference(problems)
