@@ -119,7 +119,9 @@ def test_somebody_who_left_and_may_still_decide_is_named_with_the_day(
     gone = contact("bo", left_on=date(2026, 9, 1))
     case = case_of(contact("ana"), *ALL_AREAS, gone, authority("bo", "claims"))
     (finding,) = found(case, "office.authorised-people")
-    assert title(finding, canada) == "Bo has left but may still decide for you"
+    assert title(finding, canada) == (
+        "Bo may still decide for you but is no longer among your contacts"
+    )
     assert [fact.value for fact in finding.evidence if isinstance(fact, Fact)] == [
         Term("area", "claims"), date(2026, 9, 1),
     ]  # fmt: skip
@@ -138,7 +140,7 @@ def test_an_area_held_only_by_somebody_who_left_is_named_too(
 def test_an_authority_of_somebody_not_on_file_is_told(case_of: CaseOf, canada: Reference) -> None:
     case = case_of(contact("ana"), *ALL_AREAS, authority("zed", "claims"))
     (finding,) = found(case, "office.authorised-people")
-    assert title(finding, canada).startswith("zed has left")
+    assert title(finding, canada).startswith("zed may still decide")
 
 
 @pytest.mark.parametrize(

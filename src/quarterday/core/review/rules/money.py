@@ -17,6 +17,7 @@ from quarterday.core.review.priority import placed
 from quarterday.core.words import Rate, Words, words
 
 MOVED_SHARE = "money.moved-share"
+MOST_TOLD = 3  # faults told in the sentence; the evidence has all of them
 
 
 def premium_moved(case: Case) -> Iterator[Finding]:
@@ -105,20 +106,25 @@ def _fault_words(fault: TableFault) -> Words:
 
 
 def _wrong_table(case: Case, terms: Terms, found: tuple[TableFault, ...]) -> Finding:
-    largest = max(found, key=lambda fault: abs(fault.difference))
-    pairs = [node for fault in found for node in _pair(case, terms, fault)]
+    by_size = sorted(found, key=lambda fault: -abs(fault.difference).amount)
+    largest = by_size[0]
+    told = tuple(_fault_words(fault) for fault in by_size[:MOST_TOLD])
     return Finding(
         rule="money.does-not-add-up",
         subject=Subject("terms", terms.key, words("money-offer")),
         audience=("broker", "insurer"),
         kind="fix",
         priority=placed(Tier.MONEY, at_risk=abs(largest.difference), cost=largest.stated * 0),
-        title=words("money-does-not-add-up-title", count=len(found), what=largest.computed.label,
-                    difference=abs(largest.difference)),
-        means=words("money-does-not-add-up-means", faults=tuple(_fault_words(f) for f in found)),
+        title=words(
+            "money-does-not-add-up-title",
+            count=len(found),
+            what=largest.computed.label,
+            difference=abs(largest.difference),
+        ),
+        means=words("money-does-not-add-up-means", faults=told),
         todo=words("money-does-not-add-up-todo"),
-        evidence=tuple(pairs),
-    )  # fmt: skip
+        evidence=tuple(node for fault in found for node in _pair(case, terms, fault)),
+    )
 
 
 def instalments(case: Case) -> Iterator[Finding]:
@@ -134,7 +140,7 @@ def instalments(case: Case) -> Iterator[Finding]:
         subject=Subject("premium", str(case.renewal), words("money-premium")),
         audience=("leaders",),
         kind="send back",
-        priority=placed(Tier.RECORD),
+        priority=placed(Tier.MONEY),
         title=words("money-instalments-title"),
         means=words("money-instalments-means"),
         todo=words("money-instalments-todo", by=due.latest),

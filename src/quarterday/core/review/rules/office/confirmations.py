@@ -37,7 +37,7 @@ def _key_contacts(case: Case) -> tuple[Contact, ...]:
 
 def _when_confirmed(case: Case, contact: Contact) -> Fact:
     if contact.confirmed_on is None:
-        return case.file.fact(contact, "name", "text")
+        return replace(case.file.fact(contact, "name", "text"), label=words("field-contact"))
     fact = case.file.fact(contact, "confirmed_on", "date")
     return replace(fact, label=words("office-contact-confirmed", name=contact.name))
 

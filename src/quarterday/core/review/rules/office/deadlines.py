@@ -35,11 +35,16 @@ def deadline(case: Case) -> Iterator[Finding]:
         audience=("broker",),
         kind="fix",
         priority=placed(Tier.LAPSES, by=case.renewal),
-        title=words("office-deadline-title", count=len(lost), first=lost[0].what,
-                    renewal=case.renewal),
-        means=words("office-deadline-means", steps=tuple(due.what for due in lost),
-                    last=last_day(case)),
+        title=words(
+            "office-deadline-title", count=len(lost), first=lost[0].what, renewal=case.renewal
+        ),
+        means=words(
+            "office-deadline-means",
+            first=lost[0].what,
+            ends=max(due.could_end for due in lost),
+            last=last_day(case),
+        ),
         todo=words("office-deadline-todo"),
         evidence=tuple(_could_end(case, due) for due in lost),
         by=case.renewal,
-    )  # fmt: skip
+    )

@@ -26,7 +26,7 @@ money-sum-how = { $count ->
 }
 money-total-how = Premium { $subtotal } + fees { $fees } + tax { $tax }.
 money-printed = As printed: { $what }
-money-fault = { $what }: { $stated } printed, { $right } right
+money-fault = { $stated } printed for { $what } instead of { $right }
 
 ## Why the premium moved
 
@@ -64,7 +64,7 @@ money-does-not-add-up-title = { $count ->
     [one] The offered premium does not add up: { $difference } is in question ({ $what })
    *[other] The offered premium does not add up in { $count } places: up to { $difference } is in question ({ $what })
 }
-money-does-not-add-up-means = We added up the insurer's table again and found: { $faults }. A wrong table means a wrong bill.
+money-does-not-add-up-means = We added up the insurer's table again. The largest differences: { $faults }. A wrong table means a wrong bill.
 money-does-not-add-up-todo = Send the insurer both figures and ask for a corrected offer before the package goes out.
 
 ## Paying by instalments

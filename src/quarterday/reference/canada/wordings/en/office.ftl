@@ -26,8 +26,8 @@ office-contacts-form-todo = Correct or confirm the names on the contacts form, h
 office-authorised = Authorised people
 office-authorised-nobody-title = Nobody on our file may decide for you on { $areas }
 office-authorised-gone-title = { $count ->
-    [one] { $names } has left but may still decide for you
-   *[other] { $names } have left but may still decide for you
+    [one] { $names } may still decide for you but is no longer among your contacts
+   *[other] { $names } may still decide for you but are no longer among your contacts
 }
 office-authorised-means = We act only on the word of people you authorised. Without one, a change or a claim has to wait.
 office-authorised-both-means = We act only on the word of people you authorised. At present nobody may decide on { $areas }.
@@ -79,5 +79,5 @@ office-deadline-title = { $count ->
     [one] "{ $first }" can no longer be done before the renewal on { $renewal }
    *[other] { $count } steps can no longer be done before the renewal on { $renewal }
 }
-office-deadline-means = Begun today at full speed, this ends after { $last }, the last working day that helps: { $steps }.
+office-deadline-means = It begins with: { $first }. Even at full speed, the last step ends on { $ends }; the last working day that helps is { $last }.
 office-deadline-todo = Phone the leaders and the insurer today. Ask the insurer in writing whether it extends the present cover by some days.

@@ -26,7 +26,7 @@ money-sum-how = { $count ->
 }
 money-total-how = Prime { $subtotal } + frais { $fees } + taxe { $tax }.
 money-printed = Tel qu'imprimé : { $what }
-money-fault = { $what } : { $stated } imprimé, { $right } exact
+money-fault = { $stated } imprimé pour { $what } au lieu de { $right }
 
 ## Why the premium moved
 
@@ -64,7 +64,7 @@ money-does-not-add-up-title = { $count ->
     [one] Le compte de la prime offerte n'est pas bon : { $difference } à vérifier ({ $what })
    *[other] Le compte de la prime offerte n'est pas bon à { $count } endroits : jusqu'à { $difference } à vérifier ({ $what })
 }
-money-does-not-add-up-means = Nous avons refait les additions de l'assureur et trouvé ceci : { $faults }. Un tableau faux donne une facture fausse.
+money-does-not-add-up-means = Nous avons refait les additions de l'assureur. Les plus grands écarts : { $faults }. Un tableau faux donne une facture fausse.
 money-does-not-add-up-todo = Envoyez les deux montants à l'assureur et demandez une offre corrigée avant l'envoi du dossier de renouvellement.
 
 ## Paying by instalments

@@ -24,13 +24,13 @@ office-contacts-form-todo = Corrigez ou confirmez les noms sur le formulaire des
 ## Who may decide
 
 office-authorised = Personnes autorisées
-office-authorised-nobody-title = Personne à notre dossier ne peut décider pour vous en matière de : { $areas }
+office-authorised-nobody-title = Personne n'est autorisé à décider pour vous sur ceci : { $areas }
 office-authorised-gone-title = { $count ->
-    [one] { $names } n'est plus en poste, mais peut encore décider pour vous
-   *[other] { $names } ne sont plus en poste, mais peuvent encore décider pour vous
+    [one] { $names } peut encore décider pour vous, mais n'est plus parmi vos personnes-ressources
+   *[other] { $names } peuvent encore décider pour vous, mais ne sont plus parmi vos personnes-ressources
 }
 office-authorised-means = Nous n'agissons que sur la parole des personnes que vous avez autorisées. Sans elles, une modification ou une réclamation doit attendre.
-office-authorised-both-means = Nous n'agissons que sur la parole des personnes que vous avez autorisées. En ce moment, personne ne peut décider en matière de : { $areas }.
+office-authorised-both-means = Nous n'agissons que sur la parole des personnes que vous avez autorisées. En ce moment, personne ne peut décider sur ceci : { $areas }.
 
 ## Operations
 
@@ -79,5 +79,5 @@ office-deadline-title = { $count ->
     [one] « { $first } » ne peut plus se faire avant le renouvellement du { $renewal }
    *[other] { $count } étapes ne peuvent plus se faire avant le renouvellement du { $renewal }
 }
-office-deadline-means = Même commencé aujourd'hui et mené au plus vite, ceci finit après le { $last }, le dernier jour ouvrable utile : { $steps }.
+office-deadline-means = Cela commence par ceci : { $first }. Même menée au plus vite, la dernière étape finit le { $ends }; le dernier jour ouvrable utile est le { $last }.
 office-deadline-todo = Téléphonez aujourd'hui aux responsables et à l'assureur. Demandez par écrit à l'assureur s'il prolonge de quelques jours la protection actuelle.
