@@ -43,6 +43,8 @@ class Brokerage:
     postal_code: str
     phone: str
     email: str
+    licence: str
+    licence_fr: str
     offices: Mapping[str, str]
     people: tuple[Person, ...]
 
