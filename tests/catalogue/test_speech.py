@@ -89,7 +89,7 @@ def test_french_keeps_a_colon_with_its_word(french: Speech) -> None:
 def test_a_catalogue_id_becomes_the_id_of_its_wording(english: Speech) -> None:
     assert english.say(Term("finding-kind", "send back")) == "send back"
     assert english.say(Term("way", "by hand")) == "by hand"
-    assert english.say(Term("geography", "ottawa_on")) == "Ottawa–Gatineau, Ontario part"
+    assert english.say(Term("index", "ottawa_on")) == "Ottawa–Gatineau, Ontario part"
     assert english.say(Term("record", "package built")) == "package built"
 
 
@@ -156,10 +156,10 @@ def test_a_value_is_spoken_with_its_unit(
 
 
 def test_a_figure_tells_its_label_value_how_and_caution(english: Speech) -> None:
-    figure = Figure("x", Money(Decimal(5)), "money", words("total"), words("yes"),
+    figure = Figure("x", Money(Decimal(5)), "money", words("everywhere"), words("yes"),
                     caution=words("caution-estimate"))  # fmt: skip
     said = english.parts(figure)
-    assert (said.label, said.value, said.how) == ("total", "$5", "yes")
+    assert (said.label, said.value, said.how) == ("everywhere", "$5", "yes")
     assert "estimate until" in said.caution
 
 
@@ -188,7 +188,9 @@ def test_every_way_in_can_be_told(english: Speech, french: Speech, way: str) -> 
 
 def test_a_parameter_tells_its_source_and_that_nobody_publishes_it(english: Speech) -> None:
     value = Rate(Decimal("0.09975"))
-    parameter = Parameter("tax.QC", value, "rate", words("total"), SOURCE, date(2027, 1, 1), True)
+    parameter = Parameter(
+        "tax.QC", value, "rate", words("everywhere"), SOURCE, date(2027, 1, 1), True
+    )
     said = english.parts(parameter)
     assert said.value == "9.975%"  # as exact as it is kept, whatever decimals the rate asks for
     assert said.how == (
@@ -200,7 +202,7 @@ def test_a_parameter_tells_its_source_and_that_nobody_publishes_it(english: Spee
 
 def test_a_published_parameter_has_no_caution(english: Speech) -> None:
     source = Source("A table", "An office")
-    parameter = Parameter("x", Decimal(3), "years", words("total"), source, date(2027, 1, 1))
+    parameter = Parameter("x", Decimal(3), "years", words("everywhere"), source, date(2027, 1, 1))
     said = english.parts(parameter)
     assert said.caution == ""
     assert said.how == "In force since January 1, 2027. Source: A table, An office."

@@ -16,8 +16,10 @@ from pathlib import Path
 import pytest
 
 from quarterday.catalogue.load import reference
+from quarterday.catalogue.speech import Speech
 from quarterday.core.dates import Quarter
 from quarterday.core.reference import Reference
+from quarterday.core.words import Term
 
 DAY = date(2026, 11, 25)
 # area: 2024Q4, 2025Q3, 2025Q4, q/q %, y/y %, as printed
@@ -177,3 +179,11 @@ def test_a_limit_trended_by_the_institutional_index() -> None:
     points = institutional("calgary")
     factor = points[Quarter(2023, 4)] / points[Quarter(2019, 4)]
     assert factor.quantize(Decimal("0.0001")) == Decimal("1.1729")
+
+
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_a_province_measured_in_one_city_says_so(canada: Reference, language: str) -> None:
+    """Wherever the index of Nova Scotia or Manitoba is named, its city is named with it."""
+    speech = Speech(canada, language)
+    assert "Halifax" in speech.say(Term("index", "ns"))
+    assert "Winnipeg" in speech.say(Term("index", "mb"))

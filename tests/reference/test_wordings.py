@@ -63,7 +63,7 @@ CATALOGUES: Mapping[str, Any] = {
     "interest-status": ("active", "paid-off", "unknown"),
     "way": get_args(acts.Delivery.model_fields["way"].annotation),
     "total-of": get_args(StatedTotal.model_fields["of"].annotation),
-    "geography": reference().indices,
+    "index": reference().indices,
     "origin": get_args(entry.Way),
     "unit": ("days", "months", "years", "m2"),
     "month": [str(n) for n in range(1, 13)],

@@ -2,10 +2,7 @@ yes = yes
 no = no
 unknown = not known
 everywhere = everywhere
-none = none
-not-applicable = does not apply
 illustrative = illustrative
-total = total
 
 ## Counted units
 
@@ -36,10 +33,6 @@ origin-room = Answered in the leaders' room{ $name }{ $who }, { $day }
 origin-office = Recorded by the office{ $name }{ $who }, { $day }
 origin-row = sheet { $sheet }, row { $row }
 origin-field = field { $field }
-
-## Construction index
-
-index-no-own-series = There is no construction index for { $province }. The figure uses the one for fifteen Canadian cities together.
 
 ## Cautions
 

@@ -284,27 +284,6 @@ kind-payment-choice = { record-payment-choice }
 kind-redaction = { record-redaction }
 kind-review-signed = { record-review-signed }
 
-## Construction index by place, and which series are not independent
-
-geography-composite = fifteen Canadian cities together
-geography-nl = Newfoundland and Labrador
-geography-ns = Nova Scotia, measured in Halifax
-geography-halifax = Halifax
-geography-nb = New Brunswick
-geography-qc = Quebec; before 2023 it moves with Montréal
-geography-montreal = Montréal
-geography-on = Ontario
-geography-ottawa-on = Ottawa–Gatineau, Ontario part
-geography-toronto = Toronto
-geography-mb = Manitoba, measured in Winnipeg
-geography-winnipeg = Winnipeg
-geography-sk = Saskatchewan
-geography-ab = Alberta
-geography-calgary = Calgary
-geography-edmonton = Edmonton
-geography-bc = British Columbia; it moves with Vancouver
-geography-vancouver = Vancouver
-
 ## When a tax rate changes
 
 turns-on-policy-start = the first day of the policy

@@ -2,10 +2,7 @@ yes = oui
 no = non
 unknown = inconnu
 everywhere = partout
-none = aucun
-not-applicable = sans objet
 illustrative = à titre d'exemple
-total = total
 
 ## Unités comptées
 
@@ -36,10 +33,6 @@ origin-room = Répondu dans la salle des dirigeants{ $name }{ $who }, le { $day 
 origin-office = Inscrit par le cabinet{ $name }{ $who }, le { $day }
 origin-row = feuille { $sheet }, ligne { $row }
 origin-field = champ { $field }
-
-## Indice de construction
-
-index-no-own-series = { $province } : aucun indice de construction propre. Le chiffre emploie celui de quinze villes canadiennes ensemble.
 
 ## Mises en garde
 

@@ -284,27 +284,6 @@ kind-payment-choice = { record-payment-choice }
 kind-redaction = { record-redaction }
 kind-review-signed = { record-review-signed }
 
-## Construction index by place, and which series are not independent
-
-geography-composite = quinze villes canadiennes ensemble
-geography-nl = Terre-Neuve-et-Labrador
-geography-ns = Nouvelle-Écosse, mesurée à Halifax
-geography-halifax = Halifax
-geography-nb = Nouveau-Brunswick
-geography-qc = Québec; avant 2023, il suit Montréal
-geography-montreal = Montréal
-geography-on = Ontario
-geography-ottawa-on = Ottawa–Gatineau, partie ontarienne
-geography-toronto = Toronto
-geography-mb = Manitoba, mesuré à Winnipeg
-geography-winnipeg = Winnipeg
-geography-sk = Saskatchewan
-geography-ab = Alberta
-geography-calgary = Calgary
-geography-edmonton = Edmonton
-geography-bc = Colombie-Britannique; elle suit Vancouver
-geography-vancouver = Vancouver
-
 ## When a tax rate changes
 
 turns-on-policy-start = le premier jour du contrat
