@@ -81,12 +81,12 @@ def _water(case: Case, subject: Subject, claims: list[Claim], years: Parameter) 
 
 
 def repeat(case: Case) -> Iterator[Finding]:
-    """Find each cause that struck again within the years counted together."""
+    """Find each known cause that struck again within the years counted together."""
     years, count = case.parameter(YEARS), case.parameter(COUNT)
     in_window = claims_in(case, window(case, _whole(years)))
     for cause in sorted({claim.cause for claim in in_window}):
         same = [claim for claim in in_window if claim.cause == cause]
-        if len(same) >= _whole(count):
+        if cause != "other" and len(same) >= _whole(count):
             yield _repeat(case, cause, same, (years, count))
 
 

@@ -1,0 +1,187 @@
+"""The rules about claims: when they speak, when they keep still, and what they say."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+from decimal import Decimal
+from typing import Any
+
+import pytest
+
+from quarterday.catalogue.speech import Speech
+from quarterday.core.file.records import Building, Claim
+from quarterday.core.money import Money
+from quarterday.core.reference import Reference
+from quarterday.core.review.case import Case
+from quarterday.core.review.finding import Finding
+from quarterday.core.review.rules.claims import RULES, repeat, stale_reserve, water_lookback
+
+CaseOf = Callable[..., Case]
+HALL = Building(id="hall", name="Hall")
+
+
+def claim(number: str, day: date, cause: str = "sewer-backup", **more: Any) -> Claim:
+    given = {"number": number, "cause": cause, "date_of_loss": day, "paid": Decimal(10_000),
+             "location": "hall", **more}  # fmt: skip
+    return Claim.model_validate(given)
+
+
+def ids(findings: Any) -> list[str]:
+    return [finding.id for finding in findings]
+
+
+# --- claims.water-lookback: the renewal is on 31 January 2027, so ten years begin in 2017
+
+
+@pytest.mark.parametrize(
+    ("day", "speaks"),
+    [
+        (date(2017, 1, 30), False),
+        (date(2017, 1, 31), True),
+        (date(2026, 11, 1), True),
+        (date(2027, 1, 31), False),
+    ],
+)
+def test_water_within_ten_years_brings_the_questionnaire(
+    case_of: CaseOf, day: date, speaks: bool
+) -> None:
+    """Common practice, no source: insurers look back ten years on water."""
+    found = list(water_lookback(case_of(HALL, claim("A", day))))
+    assert ids(found) == (["claims.water-lookback@hall"] if speaks else [])
+    assert all(finding.encloses == ("water-form",) for finding in found)
+
+
+@pytest.mark.parametrize("cause", ["fire", "theft", "equipment-breakdown"])
+def test_other_causes_do_not(case_of: CaseOf, cause: str) -> None:
+    assert not list(water_lookback(case_of(HALL, claim("A", date(2026, 1, 1), cause))))
+
+
+def test_claims_at_one_place_make_one_finding_and_places_are_told_apart(case_of: CaseOf) -> None:
+    church = Building(id="church", name="Church")
+    claims = (
+        claim("A", date(2020, 1, 1)),
+        claim("B", date(2021, 1, 1), "ice-damming"),
+        claim("C", date(2022, 1, 1), location="church"),
+    )
+    found = list(water_lookback(case_of(HALL, church, *claims)))
+    assert ids(found) == ["claims.water-lookback@church", "claims.water-lookback@hall"]
+    assert found[1].priority.at_risk == Money(Decimal(20_000))
+    assert [e.id for e in found[1].evidence[:2]] == ["claim-incurred@A", "claim-incurred@B"]
+
+
+def test_a_claim_that_names_no_place_is_about_the_organisation(case_of: CaseOf) -> None:
+    (found,) = water_lookback(case_of(claim("A", date(2020, 1, 1), location=None)))
+    assert (found.id, found.subject.kind) == ("claims.water-lookback", "organisation")
+    assert found.subject.name == "Elm Grove Hall"
+
+
+def test_a_water_claim_that_came_to_nothing_still_counts(case_of: CaseOf) -> None:
+    """Common practice, no source: insurers ask about incidents, paid or not."""
+    assert list(water_lookback(case_of(HALL, claim("A", date(2020, 1, 1), paid=Decimal(0)))))
+
+
+# --- claims.repeat
+
+
+def test_two_of_one_cause_in_five_years_are_a_pattern(case_of: CaseOf) -> None:
+    claims = (claim("A", date(2022, 1, 31), "theft"), claim("B", date(2026, 1, 1), "theft"))
+    (found,) = repeat(case_of(HALL, *claims))
+    assert found.id == "claims.repeat@theft"
+    assert found.kind == "know"
+    assert found.priority.at_risk == Money(Decimal(20_000))
+
+
+def test_one_a_day_too_old_is_no_pattern(case_of: CaseOf) -> None:
+    claims = (claim("A", date(2022, 1, 30), "theft"), claim("B", date(2026, 1, 1), "theft"))
+    assert not list(repeat(case_of(HALL, *claims)))
+
+
+def test_two_different_causes_are_no_pattern(case_of: CaseOf) -> None:
+    claims = (claim("A", date(2025, 1, 1), "theft"), claim("B", date(2026, 1, 1), "fire"))
+    assert not list(repeat(case_of(HALL, *claims)))
+
+
+def test_two_claims_that_share_no_known_cause_are_no_pattern(case_of: CaseOf) -> None:
+    claims = (claim("A", date(2025, 1, 1), "other"), claim("B", date(2026, 1, 1), "other"))
+    assert not list(repeat(case_of(HALL, *claims)))
+
+
+# --- claims.stale-reserve: reviewed on 25 November 2026
+
+
+@pytest.mark.parametrize(
+    ("moved", "speaks"),
+    [(date(2025, 11, 25), True), (date(2025, 11, 26), False), (None, False)],
+)
+def test_an_open_claim_without_movement_for_twelve_months_is_asked_about(
+    case_of: CaseOf, moved: date | None, speaks: bool
+) -> None:
+    """An unknown last movement may have been yesterday, so nothing is said of it."""
+    one = claim("A", date(2024, 1, 1), status="open", outstanding=Decimal(5_000),
+                last_movement_on=moved)  # fmt: skip
+    found = list(stale_reserve(case_of(HALL, one)))
+    assert ids(found) == (["claims.stale-reserve@A"] if speaks else [])
+    assert all(finding.audience == ("broker",) for finding in found)
+
+
+def test_a_closed_claim_rests(case_of: CaseOf) -> None:
+    one = claim("A", date(2020, 1, 1), status="closed", last_movement_on=date(2020, 6, 1))
+    assert not list(stale_reserve(case_of(HALL, one)))
+
+
+# --- all of them
+
+
+def _all(case: Case) -> list[Finding]:
+    return [finding for rule in RULES for finding in rule.find(case)]
+
+
+def _busy(case_of: CaseOf) -> Case:
+    return case_of(
+        HALL,
+        claim("A", date(2023, 5, 1)),
+        claim("B", date(2025, 6, 1), status="open", last_movement_on=date(2025, 7, 1),
+              outstanding=Decimal(7_000)),
+        claim("C", date(2019, 6, 1), "rain-entry", location=None),
+    )  # fmt: skip
+
+
+def test_an_organisation_without_claims_hears_nothing(case_of: CaseOf) -> None:
+    assert _all(case_of(HALL)) == []
+
+
+@pytest.mark.parametrize(
+    ("language", "titles"),
+    [
+        ("en", [
+            "One water claim in 10 years: Elm Grove Hall needs the water questionnaire",
+            "2 water claims in 10 years: Hall needs the water questionnaire",
+            "Sewer backup struck twice in 5 years",
+            "Claim B is open, and nothing has moved since July 1, 2025",
+        ]),
+        ("fr", [
+            "Elm Grove Hall : un sinistre d'eau en 10 ans, le questionnaire sur l'eau est requis",
+            "Hall : 2 sinistres d'eau en 10 ans, le questionnaire sur l'eau est requis",
+            "Refoulement d'égouts : 2 fois en 5 ans",
+            "Le sinistre B est ouvert et rien n'a bougé depuis le 1er juillet 2025",
+        ]),
+    ],
+)  # fmt: skip
+def test_the_findings_say_it_in_both_languages(
+    case_of: CaseOf, canada: Reference, language: str, titles: list[str]
+) -> None:
+    speech, found = Speech(canada, language), _all(_busy(case_of))
+    said = [speech.say(finding.title).replace("\xa0", " ").replace("’", "'") for finding in found]
+    assert said == titles
+    for finding in found:
+        for sentence in (finding.means, finding.todo, *finding.priority.reasons):
+            assert speech.say(sentence)
+        for node in finding.evidence:
+            assert speech.parts(node).label
+
+
+def test_each_rule_names_the_parameters_it_uses(canada: Reference) -> None:
+    for rule in RULES:
+        assert rule.parameters
+        assert set(rule.parameters) <= canada.parameters.keys()
