@@ -45,10 +45,16 @@ class Held:
 
 @dataclass(frozen=True, slots=True)
 class File:
-    """Everything known about one organisation after entry ``seq``."""
+    """Everything known about one organisation after entry ``seq``.
+
+    ``last_change`` is the newest entry that says something about the organisation, or takes
+    something back; 0 when there is none. Signatures, packages and deliveries prove what was said;
+    they change nothing of it.
+    """
 
     id: str
     seq: int
+    last_change: int
     held: Mapping[Ref, Held] = field(repr=False)
 
     def all(self, kind: type[R]) -> tuple[R, ...]:
@@ -64,15 +70,6 @@ class File:
     def entry_of(self, record: Record) -> Entry:
         """Return the entry that holds ``record``; KeyError when the file does not hold it."""
         return self.held[record.kind, record.key].entry
-
-    @property
-    def last_change(self) -> int:
-        """The newest entry that says something about the organisation; 0 when there is none.
-
-        Signatures, packages and deliveries prove what was said; they change nothing of it.
-        """
-        changes = (h.entry.seq for (kind, _), h in self.held.items() if kind not in PROOF)
-        return max(changes, default=0)
 
     @property
     def organisation(self) -> Organisation:
@@ -156,16 +153,17 @@ def fold(id: str, entries: Iterable[Entry], known_at: datetime | None = None) ->
     redacted entry holds nothing. ``known_at`` leaves out what was recorded after that moment.
     """
     held: dict[Ref, Held] = {}
-    seq = 0
+    seq = last_change = 0
     for entry in entries:
         if known_at is not None and entry.recorded_at > known_at:
             break
         seq = entry.seq
+        last_change = last_change if entry.kind in PROOF else entry.seq
         held.pop((entry.kind, entry.key), None)
         if entry.body is not None:
             record = BY_KIND[entry.kind].read(entry.body)
             held[entry.kind, entry.key] = Held(record, entry)
-    return File(id, seq, MappingProxyType(held))
+    return File(id, seq, last_change, MappingProxyType(held))
 
 
 def renewal_period(file: File, renewal: date) -> Period:
