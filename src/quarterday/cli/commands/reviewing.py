@@ -63,7 +63,7 @@ def _one(screen: Screen, file: File, review: Review) -> None:
         _finding(screen, finding)
     screen.line()
     screen.say("cli-why-hint", file=file.id)
-    screen.say("caution-wording")
+    screen.say("caution-wording-governs")
 
 
 def _finding(screen: Screen, finding: Finding) -> None:
