@@ -23,7 +23,7 @@ from quarterday.core.file.records import (
     Terms,
     Valuation,
 )
-from quarterday.core.words import words
+from quarterday.core.words import Words, words
 from quarterday.intake.cells import BadCell, Said, Value
 from quarterday.intake.faults import Fault, shown
 from quarterday.intake.table import Line
@@ -106,11 +106,16 @@ def give_ids(lines: Iterable[Line], on_file: Iterable[tuple[str, str]]) -> None:
         line.said["id"] = by_name.get(plain) or plain.replace(" ", "-")[:_LONGEST_ID]
 
 
+def field_label(field: str) -> Words:
+    """Return the name of a field as people read it."""
+    return words(f"field-{field.replace('_', '-')}")
+
+
 def require(line: Line, fields: Iterable[str]) -> bool:
     """Refuse the line when it does not say one of ``fields``; tell whether it says them all."""
     missing = [f for f in fields if isinstance(line.said.get(f, Said.BLANK), Said)]
     for field in missing:
-        said = words("intake-required", column=field.replace("_", " "))
+        said = words("intake-required", column=field_label(field))
         line.refuse(BadCell(said, words("intake-required-remedy")), field)
     return not missing
 
@@ -212,7 +217,7 @@ def made(model: type[M], said: SaidOf, base: M | None, sheet: Sheet, **more: obj
 
 def _bad_value(kind: str, context: Mapping[str, Any], field: str) -> BadCell:
     if kind == "missing":
-        said = words("intake-required", column=field.replace("_", " "))
+        said = words("intake-required", column=field_label(field))
         return BadCell(said, words("intake-required-remedy"))
     if kind in _BOUNDS:
         bound = str(context.get(_BOUNDS[kind], ""))

@@ -264,7 +264,8 @@ def _faults(sheet: MappedSheet) -> Iterator[Fault]:
     """Yield what has to be said of a mapped sheet's headings."""
     name = sheet.raw.name
     for column in sheet.missing:
-        said = words("intake-column-missing", column=column.heading)
+        label = words(f"field-{column.field.replace('_', '-')}")
+        said = words("intake-column-missing", column=label)
         yield Fault("refused", Spot(name, sheet.header_row), said, words("intake-profile-remedy"))
     for heading in sheet.unmapped:
         spot = Spot(name, sheet.header_row, heading.index, shown(heading.heading))

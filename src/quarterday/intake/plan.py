@@ -32,6 +32,10 @@ _ORGANISATIONS = "Organisations"
 class NotAccepted(ValueError):
     """Raised when drafts are wanted of a plan with faults that nobody has accepted."""
 
+    def __init__(self) -> None:
+        super().__init__("the plan has faults or questions that nobody has accepted")
+        self.words = words("intake-not-accepted")
+
 
 @dataclass(frozen=True, slots=True)
 class Plan:
@@ -65,7 +69,7 @@ class Plan:
         NotAccepted when the plan needs acceptance and ``accept_with_errors`` does not give it.
         """
         if self.needs_acceptance and not accept_with_errors:
-            raise NotAccepted("The workbook has faults or questions that nobody has accepted.")
+            raise NotAccepted
         found: dict[str, list[Draft]] = defaultdict(list)
         for item in self.items:
             if item.status != "unchanged":

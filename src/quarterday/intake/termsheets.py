@@ -24,12 +24,14 @@ from quarterday.intake.assemble import (
     Key,
     SaidOf,
     each_made,
+    field_label,
     grouped,
     key_of,
     made,
     require,
 )
 from quarterday.intake.cells import BadCell, Said, Value
+from quarterday.intake.cells.base import bad
 from quarterday.intake.changes import by_key, part_key
 from quarterday.intake.faults import Fault
 from quarterday.intake.table import Line
@@ -140,7 +142,10 @@ def _whole(groups: list[Group], parts: _Parts, base: Terms | None, first: Line) 
         shared = _shared_limit(said, base)
         return made(Terms, said, base, TERMS, **parts, shared_limit=shared)
     except BadField as error:
-        line.refuse(error.cell, error.field)
+        if error.field:
+            line.refuse(error.cell, error.field)
+        else:  # the one thing terms as a whole can be wrong in
+            line.refuse(bad("ends-early"), "end")
         return None
 
 
@@ -160,7 +165,7 @@ def _shared_limit(said: SaidOf, base: Terms | None) -> SharedLimit | None:
     known |= {n: None if value is Said.UNKNOWN else value for n, value in own.items()}
     for must in ("amount", "tops_up"):
         if known.get(must) is None:
-            named = words("intake-required", column=f"{_SHARED}{must}".replace("_", " "))
+            named = words("intake-required", column=field_label(f"{_SHARED}{must}"))
             raise BadField(f"{_SHARED}{must}", BadCell(named, words("intake-required-remedy")))
     return SharedLimit.model_validate(known)
 

@@ -111,7 +111,7 @@ def _written(text: str, mark: Mark | None) -> Decimal:
 
 def _amount(value: Decimal, _: Readings) -> Value:
     if abs(value) >= LARGEST:
-        raise bad("too-large")
+        raise bad("trillion")
     if value != value.quantize(_CENT):
         raise bad("fraction-of-cent")
     return value
@@ -119,13 +119,13 @@ def _amount(value: Decimal, _: Readings) -> Value:
 
 def _number(value: Decimal, _: Readings) -> Value:
     if abs(value) >= LARGEST:
-        raise bad("too-large")
+        raise bad("trillion")
     return value
 
 
 def _whole(value: Decimal, _: Readings) -> Value:
     if abs(value) >= LARGEST:
-        raise bad("too-large")
+        raise bad("trillion")
     if value != value.to_integral_value():
         raise bad("not-whole")
     return int(value)

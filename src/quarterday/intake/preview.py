@@ -1,0 +1,208 @@
+"""Say in sentences what a load would do, before anything is written."""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Iterator, Mapping
+from decimal import Decimal
+from typing import Any
+
+from quarterday.core.file.layout import SHEETS, Column
+from quarterday.core.file.records import Record, Terms
+from quarterday.core.file.records.terms import SharedLimit
+from quarterday.core.money import Money
+from quarterday.core.words import Arg, Rate, Term, Words, words
+from quarterday.intake.assemble import field_label
+from quarterday.intake.changes import Change, Item
+from quarterday.intake.faults import Fault, Spot
+from quarterday.intake.map import Match, WorkbookMap
+from quarterday.intake.plan import Plan
+
+Said = Arg | Words | tuple[Arg | Words, ...]
+_IN_REFERENCE = frozenset({"coverage", "cause", "province"})
+_CATALOGUES = {
+    "deductible_percent_of": "percent-of",
+    "kind": "premium-kind",
+    "of": "total-of",
+    "shared_limit_meant_for": "meant-for",
+}
+_CATALOGUES_BY_KIND = {
+    ("interest", "role"): "interest-role",
+    ("interest", "status"): "interest-status",
+    ("claim", "status"): "claim-status",
+    ("valuation", "basis"): "valuation-basis",
+    ("terms", "basis"): "settlement-basis",
+}
+_COLUMNS: Mapping[tuple[str, str, str], Column] = {
+    (sheet.record.kind, sheet.part or "", column.field): column
+    for sheet in SHEETS
+    for column in sheet.columns
+}
+
+
+def preview(plan: Plan) -> Iterator[Words]:
+    """Yield the plan in sentences: in short, refused, to accept, changed, new, and notes."""
+    yield summary(plan)
+    for severity in ("refused", "asks"):
+        yield from map(sentence, plan.of(severity))
+    for item in plan.with_status("changed"):
+        yield from changed(item)
+    yield from _new(plan.with_status("new"))
+    yield from map(sentence, plan.of("note"))
+
+
+def summary(plan: Plan) -> Words:
+    """Return how many records are new, changed, unchanged, and what is refused or asked."""
+    count = Counter(item.status for item in plan.items)
+    return words(
+        "intake-summary",
+        name=plan.source.name,
+        new=count["new"],
+        changed=count["changed"],
+        unchanged=count["unchanged"],
+        refused=len(plan.of("refused")),
+        asks=len(plan.of("asks")),
+    )
+
+
+def understood(mapping: WorkbookMap) -> Iterator[Words]:
+    """Yield how each sheet and each of its columns was understood."""
+    for sheet in mapping.sheets:
+        columns = tuple(_column(match) for match in sheet.matches)
+        known_as = Term("sheet", sheet.sheet.name)
+        yield words(
+            "intake-map-sheet",
+            sheet=sheet.raw.name,
+            known_as=known_as,
+            row=str(sheet.header_row),
+            columns=columns,
+        )
+
+
+def _column(match: Match) -> Words:
+    label = field_label(match.column.field)
+    id = "intake-map-column-alike" if match.how == "likeness" else "intake-map-column"
+    return words(id, heading=match.heading.strip(), column=label, score=match.score)
+
+
+def sentence(fault: Fault) -> Words:
+    """Return a fault as one sentence or two: where, what is there, what is wrong, what to do."""
+    where = _where(fault.spot)
+    parts: dict[str, Said] = {"what": fault.what}
+    if fault.value:
+        parts["value"] = fault.value
+    if where is not None:
+        parts["where"] = where
+    if fault.remedy is not None:
+        parts["remedy"] = fault.remedy
+    extra = "".join(f"-{name}" for name in ("where", "value", "remedy") if name in parts)
+    return words(f"intake-fault{extra}", **parts)
+
+
+def _where(spot: Spot) -> Words | None:
+    if not spot.sheet:
+        return None
+    if spot.row is None and not spot.heading:
+        return words("intake-where-sheet", sheet=spot.sheet)
+    if spot.row is None:
+        return words("intake-where-column", sheet=spot.sheet, column=spot.heading)
+    if not spot.heading:
+        return words("intake-where-row", sheet=spot.sheet, row=str(spot.row))
+    return words("intake-where-cell", sheet=spot.sheet, row=str(spot.row), column=spot.heading)
+
+
+def title(record: Record) -> Words:
+    """Return what a record is called: its kind and its name."""
+    if isinstance(record, Terms):
+        return words("intake-terms-name", start=record.start, stage=Term("stage", record.stage))
+    name = getattr(record, "name", None) or record.key
+    kind = Term("record", record.kind)
+    return words("intake-record-name" if name else "intake-record-alone", kind=kind, name=name)
+
+
+def changed(item: Item) -> Iterator[Words]:
+    """Yield what changes in a record, field by field, with the old and the new value."""
+    for change in item.changes:
+        said: dict[str, Said] = {"account": item.account, "record": title(item.record)}
+        if change.part:
+            said["line"] = _line(change)
+        if change.part and not change.field:
+            yield words("intake-line-new" if change.old is None else "intake-line-gone", **said)
+            continue
+        said["field"] = field_label(change.field)
+        said["old"] = _value(item.record, change, change.old)
+        said["new"] = _value(item.record, change, change.new)
+        yield words("intake-line-change" if change.part else "intake-change", **said)
+
+
+def _line(change: Change) -> Words:
+    """Return the name of one line of a part: what it covers, and where."""
+    first, second, *_ = change.line
+    if change.part == "totals":
+        return words("intake-total-line", of=Term("total-of", first), where=second)
+    named = words(
+        "intake-part-line", part=Term("sheet", change.part), coverage=Term("coverage", first)
+    )
+    return words("intake-line-at", line=named, location=second) if second != "*" else named
+
+
+def _value(record: Record, change: Change, value: Any) -> Said:  # noqa: ANN401
+    column = _COLUMNS.get((record.kind, change.part, change.field))
+    if isinstance(value, tuple):
+        return tuple(_one(record, column, item) for item in value) or words("intake-nothing")
+    return _one(record, column, value)
+
+
+def _one(record: Record, column: Column | None, value: Any) -> Arg | Words:  # noqa: ANN401
+    """Return one value as it is spoken: an amount as money, a choice by its name."""
+    match value:
+        case None:
+            return words("unknown")
+        case bool():
+            return words("yes" if value else "no")
+        case SharedLimit():
+            return words("intake-shared-limit", amount=record_money(record, value.amount))
+        case Decimal():
+            return _number(record, column, value)
+        case int():
+            return str(value)  # a year has no thousands mark
+        case _:
+            return _named(record, column, value)
+
+
+def _named(record: Record, column: Column | None, value: Arg) -> Arg:
+    """Return a text, or the name of the choice or catalogue entry that it is the id of."""
+    if column is None or not isinstance(value, str):
+        return value
+    if column.choices:
+        return Term(_catalogue(record.kind, column.field), value)
+    return Term(column.refers, value) if column.refers in _IN_REFERENCE else value
+
+
+def record_money(record: Record, amount: Decimal) -> Money:
+    """Return an amount of a record in the currency of its terms."""
+    return Money(amount, record.currency) if isinstance(record, Terms) else Money(amount)
+
+
+def _number(record: Record, column: Column | None, value: Decimal) -> Arg:
+    if column and column.kind == "amount":
+        return record_money(record, value)
+    return Rate(value, 2) if column and column.kind == "ratio" else value
+
+
+def _catalogue(kind: str, field: str) -> str:
+    """Return the catalogue that holds the names of a choice."""
+    by_kind = _CATALOGUES_BY_KIND.get((kind, field))
+    return by_kind or _CATALOGUES.get(field) or field.replace("_", "-")
+
+
+def _new(items: tuple[Item, ...]) -> Iterator[Words]:
+    """Yield what is new, an account at a time."""
+    by_account: dict[str, Counter[str]] = defaultdict(Counter)
+    for item in items:
+        by_account[item.account][item.record.kind] += 1
+    for account, kinds in by_account.items():
+        counts = tuple(
+            words("intake-count", count=n, kind=Term("record", kind)) for kind, n in kinds.items()
+        )
+        yield words("intake-new", account=account, records=counts)
