@@ -36,7 +36,9 @@ _ERRORS = tuple(
 _DECIDING = ("values.shortfall-to-decide", "values.buildings-decided-apart", "values.stale-years")
 
 RULES: tuple[Rule, ...] = (
-    Rule("values.below-replacement", "building", below_replacement, (*_COSTS, *_DECIDING)),
+    Rule(
+        "values.below-replacement", "building", below_replacement, (*_COSTS, *_ERRORS, *_DECIDING)
+    ),
     Rule(
         "values.coinsurance",
         "building",
@@ -44,7 +46,7 @@ RULES: tuple[Rule, ...] = (
         (*_COSTS, *_ERRORS, "values.penalty-chance-to-decide"),
         "the clause as printed in the terms; the order of deductible and share is assumed",
     ),
-    Rule("values.agreed-value-lapsing", "building", agreed_value_lapsing),
+    Rule("values.agreed-value-lapsing", "building", agreed_value_lapsing, (*_COSTS, *_ERRORS)),
     Rule("values.index-too-low", "building", index_too_low, _COSTS[:2]),
     Rule("values.valuation-stale", "building", valuation_stale, ("values.stale-years",)),
     Rule("values.special-features", "building", special_features),
