@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 
 from quarterday.catalogue.speech import Speech
 from quarterday.core.dates import is_business_day
-from quarterday.core.diary.diary import STEPS, Due, diary, follow_up, last_day
+from quarterday.core.diary.diary import PARAMETERS, STEPS, Due, diary, follow_up, last_day
 from quarterday.core.file.records import (
     Building,
     Decision,
@@ -327,6 +327,11 @@ def test_copies_are_done_when_every_active_lender_has_its_own(case_of: CaseOf) -
 
 def test_without_active_lenders_no_copies_are_due(case_of: CaseOf) -> None:
     assert "lender-copies" not in steps(case_of(BEGUN, as_of=date(2027, 2, 10)))
+
+
+def test_every_parameter_of_the_diary_is_named_and_used(canada: Reference) -> None:
+    shipped = {id for id in canada.parameters if id.startswith("diary.")}
+    assert set(PARAMETERS) == shipped | {"values.stale-years"}
 
 
 @pytest.mark.parametrize("language", ["en", "fr"])

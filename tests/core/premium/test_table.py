@@ -114,6 +114,13 @@ def test_a_cell_may_be_rounded_up_or_down_as_the_table_rounds(
     assert len(faults(terms(half, rounding=Decimal(1)), "ON", canada)) == count
 
 
+def test_a_table_said_to_round_to_nothing_rounds_to_the_cent(
+    terms: Make, canada: Reference
+) -> None:
+    offer = terms(PARISH, totals=PARISH_TOTALS, rounding=Decimal(0))
+    assert faults(offer, "ON", canada) == ()
+
+
 def test_a_wrong_tax_is_one_fault_and_does_not_make_the_total_wrong_too(
     terms: Make, canada: Reference
 ) -> None:

@@ -173,8 +173,25 @@ STEPS: tuple[Step, ...] = (
 )
 
 
+_AFTER = ("policy-check", "lender-copies")
+FOLLOW_UP = "diary.follow-up-days"
+PARAMETERS: tuple[str, ...] = (
+    *(f"diary.{step.id}-{what}-days" for step in STEPS for what in ("opens", "due")),
+    *(
+        f"diary.{s.id}-{what}-days"
+        for s in STEPS
+        if s.takes_time
+        for what in ("shortest", "longest")
+    ),
+    *(f"diary.{step}-due-days" for step in _AFTER),
+    FOLLOW_UP,
+    STALE_YEARS,
+)
+"""Every parameter the diary may use."""
+
+
 def last_day(case: Case, step: str = "") -> date:
-    """Return the last day that helps: the business day before the renewal, for the whole province.
+    """Return the last day that helps: the last business day before the renewal.
 
     For the decisions it is the insurer's own last day when that comes first.
     """
@@ -253,14 +270,14 @@ def diary(case: Case) -> tuple[Due, ...]:
 def follow_up(case: Case) -> tuple[Due, ...]:
     """Return what is still to do for the term that has just begun; nothing once it is old."""
     begun = case.expiring.start if case.expiring else None
-    weeks = timedelta(days=_number(case.parameter("diary.follow-up-days")))
-    if begun is None or not begun <= case.as_of < begun + weeks:
+    span = timedelta(days=_number(case.parameter(FOLLOW_UP)))
+    if begun is None or not begun <= case.as_of < begun + span:
         return ()
-    found = [_after(case, begun, "policy-check", is_checked(case, begun))]
+    found = [_after(case, begun, _AFTER[0], is_checked(case, begun))]
     lenders = {i.name for i in case.file.all(Interest) if i.status == "active"}
     if lenders:
         sent = {d.to for d in case.file.all(Delivery) if d.renewal == begun}
-        found.append(_after(case, begun, "lender-copies", lenders <= sent))
+        found.append(_after(case, begun, _AFTER[1], lenders <= sent))
     return tuple(found)
 
 

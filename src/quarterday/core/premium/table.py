@@ -7,21 +7,22 @@ tax.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
-from typing import Literal
+from typing import Literal, TypeVar
 
 from quarterday.core.figure import Figure
 from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import EVERYWHERE, Premium, StatedTotal
-from quarterday.core.money import CENT, Money, total
+from quarterday.core.money import CENT, Money
 from quarterday.core.premium.tax import Line, TaxResult, percentage, tax
 from quarterday.core.reference import Family, Reference
 from quarterday.core.words import Arg, Term, Words, words
 
 Of = Literal["cell", "coverage", "location", "subtotal", "tax", "total"]
+K = TypeVar("K", bound=Hashable)
 Namer = Callable[[str], str | Words]
 HALF_CENT = CENT / 2
 
@@ -90,7 +91,15 @@ def _cells(terms: Terms) -> tuple[Premium, ...]:
 
 
 def _sum(terms: Terms, premiums: Iterable[Premium]) -> Money:
-    return total((terms.money(signed(p)) for p in premiums), terms.currency)
+    return terms.money(sum(map(signed, premiums), Decimal(0)))
+
+
+def _sums(terms: Terms, by: Callable[[Premium], K]) -> dict[K, Money]:
+    """Return the sums of the cells that ``by`` puts together, in the order of the table."""
+    found: dict[K, Decimal] = {}
+    for cell in _cells(terms):
+        found[by(cell)] = found.get(by(cell), Decimal(0)) + signed(cell)
+    return {key: terms.money(amount) for key, amount in found.items()}
 
 
 def _fees(terms: Terms) -> Money:
@@ -110,17 +119,12 @@ def tax_of(
 
 def table(terms: Terms, province: str, reference: Reference) -> PremiumTable:
     """Return the premium table of ``terms`` added up, with the tax of ``province``."""
-    cells = _cells(terms)
-    places = dict.fromkeys((p.coverage, p.location) for p in cells)
     fees, result = _fees(terms), tax_of(terms, province, reference)
-    subtotal = _sum(terms, cells)
+    subtotal = _sum(terms, _cells(terms))
     return PremiumTable(
-        cells={
-            place: _sum(terms, (p for p in cells if (p.coverage, p.location) == place))
-            for place in places
-        },
-        rows={c: _sum(terms, (p for p in cells if p.coverage == c)) for c, _ in places},
-        columns={at: _sum(terms, (p for p in cells if p.location == at)) for _, at in places},
+        cells=_sums(terms, lambda cell: (cell.coverage, cell.location)),
+        rows=_sums(terms, lambda cell: cell.coverage),
+        columns=_sums(terms, lambda cell: cell.location),
         subtotal=subtotal,
         fees=fees,
         tax=result,
@@ -169,8 +173,13 @@ def faults(
     return tuple(fault for some in found for fault in some)
 
 
+def _unit(terms: Terms) -> Decimal:
+    """Return what the table rounds to; nothing is printed finer than a cent."""
+    return max(terms.rounding, CENT)
+
+
 def _differs(terms: Terms, stated: Money, computed: Money) -> bool:
-    return abs(stated.amount - computed.amount) >= terms.rounding
+    return abs(stated.amount - computed.amount) >= _unit(terms)
 
 
 def _cell_faults(check: _Check) -> Iterator[TableFault]:
@@ -184,7 +193,7 @@ def _cell_faults(check: _Check) -> Iterator[TableFault]:
                 "money-cell-how", exposure=terms.money(cell.exposure), rate=percentage(cell.rate)
             )
             ids = cell.coverage, cell.location
-            figure = check.figure("cell", ids, exact.rounded(terms.rounding), how)
+            figure = check.figure("cell", ids, exact.rounded(_unit(terms)), how)
             yield TableFault("cell", *ids, stated, figure, (cell,))
 
 
@@ -224,7 +233,7 @@ def _possible_taxes(check: _Check) -> tuple[TaxResult, ...]:
 def _tax_slack(terms: Terms, result: TaxResult) -> Decimal:
     """Return by how much a printed tax may differ: rounded line by line, or as the table rounds."""
     lines = sum(line.is_taxed for line in result.lines)
-    return max(lines * HALF_CENT, terms.rounding - HALF_CENT)
+    return max(lines * HALF_CENT, _unit(terms) - HALF_CENT)
 
 
 def _tax_faults(check: _Check) -> Iterator[TableFault]:

@@ -45,8 +45,8 @@ class Subject:
 class Priority:
     """Why a finding stands where it stands.
 
-    Order: ``tier``; within a tier an earlier ``by`` date; then ``at_risk`` per dollar of ``cost``
-    (what is free first; an unknown cost last), then ``at_risk``.
+    Order: ``tier``; for safety and what lapses an earlier ``by`` date; then, except for safety,
+    ``at_risk`` per dollar of ``cost`` (what is free first; an unknown cost last), then ``at_risk``.
     """
 
     tier: Tier

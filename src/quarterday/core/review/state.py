@@ -20,7 +20,7 @@ from __future__ import annotations
 from datetime import date, timedelta
 from typing import Literal
 
-from quarterday.core.diary.diary import is_checked, updates_are_back
+from quarterday.core.diary.diary import FOLLOW_UP, is_checked, updates_are_back
 from quarterday.core.file.records import Decision, Delivery, PaymentChoice
 from quarterday.core.review.case import Case
 
@@ -36,7 +36,7 @@ def renewal_at_work(case: Case) -> date:
     A term that began longer ago than the parameter ``diary.follow-up-days`` is no longer worked on.
     """
     begun = case.expiring.start if case.expiring else None
-    days = int(str(case.parameter("diary.follow-up-days").value))
+    days = int(str(case.parameter(FOLLOW_UP).value))
     if begun is None or not begun <= case.as_of < begun + timedelta(days=days):
         return case.renewal
     return case.renewal if is_checked(case, begun) else begun

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from quarterday.core.diary.diary import PARAMETERS
 from quarterday.core.review.finding import Rule
 from quarterday.core.review.rules.office.confirmations import (
     authorised_people,
@@ -26,5 +27,5 @@ RULES: tuple[Rule, ...] = (
     Rule("office.interests", "interest", interests, (CONFIRMED,)),
     Rule("office.registration", "organisation", registration, basis=LUHN),
     Rule("office.name-mismatch", "organisation", name_mismatch),
-    Rule("office.deadline", "diary", deadline),
+    Rule("office.deadline", "diary", deadline, PARAMETERS),
 )
