@@ -16,7 +16,7 @@ from xlsxwriter.worksheet import Worksheet
 
 from quarterday.core.file.layout import SHEETS, Cell, CellKind, Column, Row, Sheet, rows
 from quarterday.core.file.records import Record
-from quarterday.intake.cells.answers import guarded, needs_mark
+from quarterday.intake.cells.answers import guarded, marked
 from quarterday.intake.cells.numbers import from_float, highest_ratio
 from quarterday.intake.vocabulary import heading, sheet_name
 
@@ -42,6 +42,8 @@ def _words(value: Cell, column: Column, language: str) -> Cell:
     """Return a cell's value with yes, no and what would be misread put in words."""
     if isinstance(value, bool):
         return _YES_NO[language][value]
+    if isinstance(value, str):
+        return marked(value, column.kind)
     if isinstance(value, Decimal) and column.kind == "ratio":
         return _percent(value) if abs(value) > highest_ratio(column.field) else value
     return value
@@ -91,7 +93,7 @@ def _put(page: Worksheet, at: int, index: int, form: object, kind: str, value: o
 def _cell(put: Callable[[str, object], None], value: Cell) -> None:
     """Write a value as text, day or number; a number a spreadsheet cannot hold goes as text."""
     if isinstance(value, str):
-        put("string", f"'{value}" if needs_mark(value) else value)
+        put("string", value)
     elif isinstance(value, date):
         put("datetime", value)
     elif isinstance(value, int | Decimal):
@@ -120,11 +122,11 @@ def write_csv(records: Records, folder: Path, language: str = "en") -> None:
 
 
 def _text(value: Cell, column: Column, language: str) -> str:
+    if isinstance(value, str):
+        return guarded(value, column.kind)
     said = _words(value, column, language)
     if said is None:
         return ""
-    if isinstance(said, str):
-        return guarded(said)
     if isinstance(said, Decimal):
         return f"{said:f}".replace(".", "," if language == "fr" else ".")
     return said.isoformat() if isinstance(said, date) else str(said)

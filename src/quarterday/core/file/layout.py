@@ -184,14 +184,15 @@ Row = dict[str, Cell]
 
 
 def joined(items: Iterable[str]) -> str:
-    """Return a list as one cell's text; a semicolon or backslash inside an item is escaped."""
-    return LIST_MARK.join(re.sub(r"([\\;])", r"\\\1", item) for item in items)
+    """Return a list as one cell's text; what would be read as a mark or as none is escaped."""
+    text = LIST_MARK.join(re.sub(r"([\\;])", r"\\\1", item) for item in items)
+    return f"\\{text}" if text.casefold() == EMPTY_LIST else text
 
 
 def split(text: str) -> tuple[str, ...]:
     """Return the items of a list written in one cell: at semicolons and line ends."""
     parts = re.findall(r"(?:\\.|[^\\;\n]|\\$)+", text)
-    items = (re.sub(r"\\([\\;])", r"\1", part).strip() for part in parts)
+    items = (re.sub(r"\\(.)", r"\1", part).strip() for part in parts)
     return tuple(item for item in items if item)
 
 

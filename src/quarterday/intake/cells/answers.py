@@ -8,7 +8,7 @@ from datetime import date, time, timedelta
 
 from rapidfuzz import fuzz, process
 
-from quarterday.core.file.layout import Column, split
+from quarterday.core.file.layout import EMPTY_LIST, CellKind, Column, split
 from quarterday.intake.cells.base import Readings, Said, Value, bad, is_unknown, text_of
 from quarterday.intake.faults import shown
 from quarterday.intake.parse import Raw
@@ -19,27 +19,37 @@ _CONTROLS = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff]")
 _CARRIAGE = re.compile(r"\r\n?|_x000D_\n?")
 _GUARDED = re.compile(r"'(?=[=+\-@\t'])", re.DOTALL)
 _IDS = frozenset({"account", "id", "number"})
+_MARKS = "'\\"
 _FORMULA = ("=", "+", "-", "@", "\t")
 
 
-def guarded(text: str) -> str:
-    """Return ``text`` as it is written into a CSV cell, so that no program runs it as a formula.
+def guarded(text: str, kind: CellKind = "text") -> str:
+    """Return ``text`` as it is written into a CSV cell, so that no program runs it as a formula."""
+    return f"'{text}" if text.startswith(_FORMULA) else marked(text, kind)
 
-    A text that would be read as "not known", or as guarded, is guarded too.
+
+def marked(text: str, kind: CellKind = "text") -> str:
+    """Return ``text`` as it is written into a cell, so that it is read again as it stands.
+
+    An apostrophe marks a text that would be read as "not known", a list that would be read as
+    none, and what would be read as marked.
     """
-    return f"'{text}" if text.startswith(_FORMULA) or needs_mark(text) else text
-
-
-def needs_mark(text: str) -> bool:
-    """Tell whether a text must be marked with an apostrophe so that it is read as it stands."""
-    return is_unknown(text.strip()) or unguarded(text) != text
+    if kind not in {"text", "list"}:
+        return text
+    misread = is_unknown(text.strip()) or unguarded(text) != text
+    is_items = kind == "list" and text != EMPTY_LIST and _is_none(text)
+    return f"'{text}" if misread or is_items else text
 
 
 def unguarded(text: str) -> str:
-    """Return the text that a guarded cell holds."""
-    if _GUARDED.match(text) or (text.startswith("'") and is_unknown(text[1:].strip())):
-        return text[1:]
-    return text
+    """Return the text that a guarded or marked cell holds."""
+    rest = text[1:]
+    is_marked = _GUARDED.match(text) or is_unknown(rest.strip()) or _is_none(rest)
+    return rest if text.startswith("'") and is_marked else text
+
+
+def _is_none(text: str) -> bool:
+    return normal(text) in words_for("empty_list")
 
 
 def _checked_text(text: str) -> str:
@@ -141,9 +151,10 @@ class ListReader:
         text = text_of(raw)
         if not text:
             return Said.BLANK
-        if normal(text) in words_for("empty_list"):
+        if _is_none(text) and text[0] not in _MARKS:
             return ()
         if is_unknown(text):
             return Said.UNKNOWN if self._optional else ()
-        items = split(_checked_text(text.replace(",", ";") if self._commas else str(raw)))
+        text = text.replace(",", ";") if self._commas else unguarded(str(raw).strip())
+        items = split(_checked_text(text))
         return tuple(map(self._choice.named, items)) if self._choice else items
