@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from quarterday.core.file.difference import Leaf, flat
+from quarterday.core.file.difference import Leaf, differing, flat
 from quarterday.core.file.entry import Draft, Entry
 from quarterday.core.words import Term, words
 from quarterday.store.refusals import Refused
@@ -48,8 +48,7 @@ def _disagreements(
     was, one, other = flat(before), flat(theirs), flat(mine)
     return tuple(
         Disagreement(field, was.get(field), one.get(field), other.get(field))
-        for field in sorted(one.keys() | other.keys())
-        if one.get(field) != other.get(field)
+        for field in differing(one, other)
     )
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -37,7 +37,7 @@ def _leaves(path: str, value: Any) -> Iterator[tuple[str, Leaf]]:  # noqa: ANN40
     if isinstance(value, dict):
         for name, inner in value.items():
             yield from _leaves(f"{path}.{name}" if path else name, inner)
-    elif isinstance(value, list) and all(isinstance(part, dict) for part in value):
+    elif value and isinstance(value, list) and all(isinstance(part, dict) for part in value):
         for name, part in _named(value):
             yield from _leaves(f"{path}[{name}]", part)
     else:
@@ -49,11 +49,17 @@ def flat(body: str | None) -> dict[str, Leaf]:
     return dict(_leaves("", json.loads(body))) if body else {}
 
 
+def differing(one: Mapping[str, Leaf], other: Mapping[str, Leaf]) -> list[str]:
+    """Return the fields, of two bodies made flat, whose values differ; in order.
+
+    An empty list does not count beside the parts that the other side has.
+    """
+    fields = one.keys() | other.keys()
+    lists = {field.partition("[")[0] for field in fields if "[" in field}
+    return [f for f in sorted(fields - lists) if one.get(f) != other.get(f)]
+
+
 def differences(before: str | None, after: str | None) -> tuple[Difference, ...]:
     """Return the fields whose values differ between two bodies, in order of field."""
     old, new = flat(before), flat(after)
-    return tuple(
-        Difference(field, old.get(field), new.get(field))
-        for field in sorted(old.keys() | new.keys())
-        if old.get(field) != new.get(field)
-    )
+    return tuple(Difference(f, old.get(f), new.get(f)) for f in differing(old, new))
