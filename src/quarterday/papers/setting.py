@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal
@@ -20,7 +20,9 @@ from quarterday.core.money import CENT, Money, round_to
 from quarterday.core.reference import Family, Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding
+from quarterday.core.review.need import Need, need
 from quarterday.core.review.review import Review
+from quarterday.core.values.building import BuildingPicture, picture
 from quarterday.core.words import Arg, Term, Words, words
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.fields import Fields
@@ -61,6 +63,18 @@ class Setting:
             f for f in self.review.findings if "leaders" in f.audience and f.set_aside is None
         )
 
+    @cached_property
+    def pictures(self) -> tuple[BuildingPicture, ...]:
+        """The picture of every building insured for an amount."""
+        found = (picture(self.case, building) for building in self.file.buildings)
+        return tuple(p for p in found if p is not None)
+
+    @cached_property
+    def needs(self) -> Mapping[str, Need]:
+        """Whether each coverage of the library is needed, by its id."""
+        known = self.reference.coverages.values()
+        return {c.id: need(c.needed_when, self.file) for c in known}
+
     @property
     def name(self) -> str:
         """What the organisation is called."""
@@ -86,12 +100,14 @@ class Setting:
         known = id in self.reference.coverages
         return self.spoken(Term("coverage", id)) if known else id
 
+    @cached_property
+    def _ranks(self) -> Mapping[str, tuple[int, int]]:
+        known = self.reference.coverages.values()
+        return {c.id: (FAMILIES.index(c.family), n) for n, c in enumerate(known)}
+
     def order(self, id: str) -> tuple[int, int]:
         """Return where a coverage stands: by family, then as the library lists it; unknown last."""
-        listed = list(self.reference.coverages)
-        if id not in self.reference.coverages:
-            return len(FAMILIES), 0
-        return FAMILIES.index(self.reference.coverages[id].family), listed.index(id)
+        return self._ranks.get(id, (len(FAMILIES), 0))
 
     def place(self, id: str) -> str:
         """Return a location's name."""

@@ -9,7 +9,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from quarterday.core.money import Money
-from quarterday.core.values.building import BuildingPicture, Point, picture
+from quarterday.core.values.building import BuildingPicture, Point
 from quarterday.core.values.coinsurance import Settlement
 from quarterday.core.values.coinsured import Coinsured
 from quarterday.core.words import Rate, Term, Words, words
@@ -20,22 +20,16 @@ ID = "building-values"
 MOST_TODO = 4  # the most pressing, so that a building stays on its page
 
 
-def pictures(setting: Setting) -> tuple[BuildingPicture, ...]:
-    """Return the picture of every building insured for an amount."""
-    found = (picture(setting.case, building) for building in setting.file.buildings)
-    return tuple(p for p in found if p is not None)
-
-
 def reason(setting: Setting) -> Words | None:
     """Return why the pages go in: a building is insured for an amount."""
-    found = pictures(setting)
+    found = setting.pictures
     short = sum(1 for p in found if _short(p))
     return words("building-values-reason", count=len(found), short=short) if found else None
 
 
 def data(setting: Setting) -> Data:
     """Return a page for each insured building, the one that is short by most first."""
-    order = sorted(pictures(setting), key=lambda p: -(_short(p) or Decimal(0)))
+    order = sorted(setting.pictures, key=lambda p: -(_short(p) or Decimal(0)))
     return {"buildings": [_page(setting, p, n == 0) for n, p in enumerate(order)]}
 
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import Coverage
 from quarterday.core.reference import CoverageType
-from quarterday.core.review.need import Need, need
+from quarterday.core.review.need import Need
 from quarterday.core.words import Rate, Term, Words, words
 from quarterday.papers.setting import FAMILIES, Data, Setting
 
@@ -47,7 +47,7 @@ def checked(setting: Setting, terms: Terms) -> tuple[Checked, ...]:
         Checked(
             type=known,
             lines=tuple(line for line in terms.coverages if line.coverage == known.id),
-            need=need(known.needed_when, setting.file),
+            need=setting.needs[known.id],
         )
         for known in setting.reference.coverages.values()
     )

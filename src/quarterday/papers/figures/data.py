@@ -14,6 +14,7 @@ from quarterday.papers.setting import Data, Setting
 
 ID = "figures"
 LETTERS: dict[type[Node], str] = {Figure: "F", Fact: "A", Parameter: "P"}
+NOT_SAID = ("", "*", "coverages")  # parts of a fact's id that tell a reader nothing
 Numbers = Mapping[str, tuple[str, Node]]
 
 
@@ -104,7 +105,7 @@ def _of(setting: Setting, fact: Fact) -> str:
     """Return what a fact is about: its record, and the parts of the record's key as people say."""
     kind, _, rest = fact.id.partition("/")
     parts = rest.rpartition("/")[0].replace("@", "/").split("/")
-    said = (_said(setting, part) for part in parts if part not in ("", "*"))
+    said = (_said(setting, part) for part in parts if part not in NOT_SAID)
     return ", ".join((setting.spoken(Term("record", kind)), *said))
 
 

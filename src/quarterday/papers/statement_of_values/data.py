@@ -9,7 +9,6 @@ from typing import Any, get_args
 from quarterday.core.file.layout import SHEETS
 from quarterday.core.file.records import Building
 from quarterday.core.file.records.buildings import Basement, Construction
-from quarterday.core.values.building import picture
 from quarterday.core.words import Term, Words
 from quarterday.papers.contacts_form.data import confirmation
 from quarterday.papers.fields import Field, Kind, field_name
@@ -139,7 +138,8 @@ def _known_sums(setting: Setting, building: Building, coverage: str) -> Iterator
         yield setting.say("form-sum-now", amount=terms.money(line.limit))
     else:
         yield setting.say("form-sum-none")
-    shown = picture(setting.case, building) if coverage == "building" else None
-    if shown and shown.costs:
-        cost = shown.costs.rebuilt.money
-        yield setting.say("form-sum-cost", amount=cost, day=shown.costs.rebuilt_on)
+    shown = [p for p in setting.pictures if p.building.id == building.id]
+    if coverage == "building" and shown and shown[0].costs:
+        costs = shown[0].costs
+        amount, day = costs.rebuilt.money, costs.rebuilt_on
+        yield setting.say("form-sum-cost", amount=amount, day=day)
