@@ -383,7 +383,7 @@ terms-worse-title = { $case ->
 terms-worse-means = Compared with your present policy: { $changes }.
 terms-worse-todo = { $kind ->
     [decide] { $case ->
-        [price] Decide: accept the change, or take the option that goes back for { $price } a year.
+        [price] Decide: accept the change, or take the larger cover on offer for { $price } a year.
        *[ask] Decide: accept the change, or have us ask what the present terms would cost.
     }
    *[know] Nothing to send. Ask us if this change does not suit you.

@@ -383,7 +383,7 @@ terms-worse-title = { $case ->
 terms-worse-means = Par rapport à votre police actuelle : { $changes }.
 terms-worse-todo = { $kind ->
     [decide] { $case ->
-        [price] Décidez : accepter le changement, ou prendre l'option qui revient en arrière pour { $price } par année.
+        [price] Décidez : accepter le changement, ou prendre la garantie plus large offerte pour { $price } par année.
        *[ask] Décidez : accepter le changement, ou nous faire demander le prix des conditions actuelles.
     }
    *[know] Rien à retourner. Écrivez-nous si ce changement ne vous convient pas.
