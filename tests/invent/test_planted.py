@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from pathlib import Path
 
 import pytest
 
@@ -13,7 +14,6 @@ from quarterday.core.review.review import Review, review
 from quarterday.core.review.rules import RULES
 from quarterday.invent.account import Account
 from quarterday.invent.demo import AS_OF, Tale, tales
-
 
 IDS = [tale.id for tale in tales()]
 KNOWN = {rule.id for rule in RULES}
@@ -93,3 +93,10 @@ def test_the_flagship_asks_five_things_and_the_first_is_peoples_safety(
 
 def test_every_account_tells_its_story() -> None:
     assert [tale.id for tale in tales() if len(tale.story) < 80] == []
+
+
+def test_the_guide_to_the_demo_says_where_each_finding_is() -> None:
+    guide = (Path(__file__).resolve().parents[2] / "docs" / "demo.md").read_text(encoding="utf-8")
+    for finding in FINDINGS:
+        files = [tale.id for tale in tales() if finding in tale.plants]
+        assert f"| {finding} | {', '.join(files)} |" in guide
