@@ -28,7 +28,7 @@ from quarterday.intake.assemble import (
     made,
 )
 from quarterday.intake.cells import BadCell
-from quarterday.intake.faults import Fault, shown
+from quarterday.intake.faults import READ_AS, Fault, shown
 from quarterday.intake.ids import Ids
 from quarterday.intake.refer import Known, Referee
 from quarterday.intake.table import Line
@@ -70,7 +70,7 @@ def _as_on_file(work: Work, lines: list[Line], field: str, on_file: Iterable[str
         id = line.said.get(field)
         meant = kept.meant(id) if isinstance(id, str) else ()
         if len(meant) == 1 and meant[0] != id:
-            said = words("intake-read-as", said=shown(id), meant=meant[0])
+            said = words(READ_AS, said=shown(id), meant=meant[0])
             work.faults.append(Fault("note", line.spot(field), said, account=work.account))
             line.said[field] = meant[0]
 

@@ -23,9 +23,10 @@ from quarterday.core.file.records import (
     Terms,
     Valuation,
 )
-from quarterday.core.words import Words, words
+from quarterday.core.words import words
 from quarterday.intake.cells import BadCell, Said, Value
 from quarterday.intake.faults import Fault, shown
+from quarterday.intake.labels import field_label
 from quarterday.intake.table import Line
 from quarterday.intake.vocabulary import normal
 
@@ -104,11 +105,6 @@ def give_ids(lines: Iterable[Line], on_file: Iterable[tuple[str, str]]) -> None:
             continue
         plain = normal(name)
         line.said["id"] = by_name.get(plain) or plain.replace(" ", "-")[:_LONGEST_ID]
-
-
-def field_label(field: str) -> Words:
-    """Return the name of a field as people read it."""
-    return words(f"field-{field.replace('_', '-')}")
 
 
 def require(line: Line, fields: Iterable[str]) -> bool:

@@ -5,12 +5,13 @@ from __future__ import annotations
 import unicodedata
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import date
+from datetime import datetime, time, timedelta
 from typing import Literal
 
 from quarterday.core.words import Words
 
 Severity = Literal["refused", "asks", "note"]
+READ_AS = "intake-read-as"  # told once a column, not once a row
 _LONGEST_SHOWN = 60
 
 
@@ -47,10 +48,22 @@ def refused(faults: Iterable[Fault]) -> tuple[Fault, ...]:
 
 def shown(value: object) -> str:
     """Return a cell's value as it can be printed: short, on one line, without odd characters."""
-    text = value.isoformat() if isinstance(value, date) else str(value)
-    text = " ".join(text.split(" "))
+    text = " ".join(_plain(value).split(" "))
     safe = "".join(_safe(c) for c in text[: _LONGEST_SHOWN + 1])
     return safe if len(text) <= _LONGEST_SHOWN else f"{safe[:_LONGEST_SHOWN]}…"
+
+
+def _plain(value: object) -> str:
+    """Return a value as a spreadsheet would show it; a zero that is formatted as a day is 0."""
+    match value:
+        case float():
+            return f"{value:.0f}" if value.is_integer() else f"{value:.15g}"
+        case time() | timedelta():
+            return "0" if value in {time(0), timedelta(0)} else str(value)
+        case datetime():
+            return value.isoformat(" ")
+        case _:
+            return str(value)
 
 
 def _safe(character: str) -> str:

@@ -12,6 +12,7 @@ from quarterday.core.file.layout import SHEETS, Column, Sheet
 from quarterday.core.file.records import Terms
 from quarterday.core.words import words
 from quarterday.intake.faults import Fault, Spot, shown
+from quarterday.intake.labels import field_label
 from quarterday.intake.parse import Parsed, Raw, RawSheet
 from quarterday.intake.profile import LEFT_OUT, NO_PROFILE, Profile
 from quarterday.intake.vocabulary import (
@@ -264,7 +265,7 @@ def _faults(sheet: MappedSheet) -> Iterator[Fault]:
     """Yield what has to be said of a mapped sheet's headings."""
     name = sheet.raw.name
     for column in sheet.missing:
-        label = words(f"field-{column.field.replace('_', '-')}")
+        label = field_label(column.field, sheet.sheet.record.kind)
         said = words("intake-column-missing", column=label)
         yield Fault("refused", Spot(name, sheet.header_row), said, words("intake-profile-remedy"))
     for heading in sheet.unmapped:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter, defaultdict
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from rapidfuzz import fuzz, process
 
@@ -12,11 +12,11 @@ from quarterday.core.file.entry import Draft
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import Organisation
 from quarterday.core.reference import Reference
-from quarterday.core.words import Term, words
+from quarterday.core.words import Term, Words, words
 from quarterday.intake.account import work_out
 from quarterday.intake.cells import BadCell
 from quarterday.intake.changes import Item, Status
-from quarterday.intake.faults import Fault, Severity, Spot, shown
+from quarterday.intake.faults import READ_AS, Fault, Severity, Spot, shown
 from quarterday.intake.ids import Ids, accounts
 from quarterday.intake.map import WorkbookMap
 from quarterday.intake.parse import Parsed
@@ -26,6 +26,7 @@ from quarterday.intake.work import Source, Work
 
 Existing = Callable[[str], File | None]
 _NEAR = 75
+_MOST_TOLD = 8
 _ORGANISATIONS = "Organisations"
 
 
@@ -106,7 +107,22 @@ def plan(
     faults += [fault for t in tables for line in t.lines for fault in line.faults]
     faults += _left_alone(works)
     items = tuple(item for work in works for item in work.items)
-    return Plan(source, mapping, items, tuple(_in_order(faults, parsed)))
+    return Plan(source, mapping, items, tuple(_in_order(_gathered(faults), parsed)))
+
+
+def _gathered(faults: Iterable[Fault]) -> Iterator[Fault]:
+    """Yield the faults; ids that were read in another form are told once a column."""
+    read_as: dict[Spot, list[Words]] = defaultdict(list)
+    for fault in faults:
+        if fault.what.id == READ_AS:
+            read_as[replace(fault.spot, row=None)].append(fault.what)
+        else:
+            yield fault
+    for spot, said in read_as.items():
+        pairs = tuple(dict.fromkeys(said))
+        id = "intake-ids-read" if len(pairs) <= _MOST_TOLD else "intake-ids-read-more"
+        more = len(pairs) - _MOST_TOLD
+        yield Fault("note", spot, words(id, pairs=pairs[:_MOST_TOLD], more=more))
 
 
 def _in_order(faults: Iterable[Fault], parsed: Parsed) -> list[Fault]:
@@ -135,10 +151,10 @@ def _settle_accounts(tables: list[Table], on_file: Ids, existing: Existing) -> I
 def _settle_account(line: Line, known: Ids) -> Iterator[Fault]:
     meant = known.meant(line.account)
     if len(meant) != 1:
-        line.refuse(_no_account(line.account, meant, known), "account", line.account)
+        line.refuse(_no_account(line.account, meant, known), "account")
         line.account = ""
     elif meant[0] != line.account:
-        said = words("intake-read-as", said=shown(line.account), meant=meant[0])
+        said = words(READ_AS, said=shown(line.account), meant=meant[0])
         line.account = meant[0]
         yield Fault("note", line.spot("account"), said, account=line.account)
 

@@ -12,27 +12,14 @@ from quarterday.core.file.records import Record, Terms
 from quarterday.core.file.records.terms import SharedLimit
 from quarterday.core.money import Money
 from quarterday.core.words import Arg, Rate, Term, Words, words
-from quarterday.intake.assemble import field_label
 from quarterday.intake.changes import Change, Item
 from quarterday.intake.faults import Fault, Spot
-from quarterday.intake.map import Match, WorkbookMap
+from quarterday.intake.labels import choice, field_label
+from quarterday.intake.map import MappedSheet, Match, WorkbookMap
 from quarterday.intake.plan import Plan
 
 Said = Arg | Words | tuple[Arg | Words, ...]
 _IN_REFERENCE = frozenset({"coverage", "cause", "province"})
-_CATALOGUES = {
-    "deductible_percent_of": "percent-of",
-    "kind": "premium-kind",
-    "of": "total-of",
-    "shared_limit_meant_for": "meant-for",
-}
-_CATALOGUES_BY_KIND = {
-    ("interest", "role"): "interest-role",
-    ("interest", "status"): "interest-status",
-    ("claim", "status"): "claim-status",
-    ("valuation", "basis"): "valuation-basis",
-    ("terms", "basis"): "settlement-basis",
-}
 _COLUMNS: Mapping[tuple[str, str, str], Column] = {
     (sheet.record.kind, sheet.part or "", column.field): column
     for sheet in SHEETS
@@ -68,7 +55,7 @@ def summary(plan: Plan) -> Words:
 def understood(mapping: WorkbookMap) -> Iterator[Words]:
     """Yield how each sheet and each of its columns was understood."""
     for sheet in mapping.sheets:
-        columns = tuple(_column(match) for match in sheet.matches)
+        columns = tuple(_column(sheet, match) for match in sheet.matches)
         known_as = Term("sheet", sheet.sheet.name)
         yield words(
             "intake-map-sheet",
@@ -79,8 +66,8 @@ def understood(mapping: WorkbookMap) -> Iterator[Words]:
         )
 
 
-def _column(match: Match) -> Words:
-    label = field_label(match.column.field)
+def _column(sheet: MappedSheet, match: Match) -> Words:
+    label = field_label(match.column.field, sheet.sheet.record.kind)
     id = "intake-map-column-alike" if match.how == "likeness" else "intake-map-column"
     return words(id, heading=match.heading.strip(), column=label, score=match.score)
 
@@ -129,7 +116,7 @@ def changed(item: Item) -> Iterator[Words]:
         if change.part and not change.field:
             yield words("intake-line-new" if change.old is None else "intake-line-gone", **said)
             continue
-        said["field"] = field_label(change.field)
+        said["field"] = field_label(change.field, item.record.kind)
         said["old"] = _value(item.record, change, change.old)
         said["new"] = _value(item.record, change, change.new)
         yield words("intake-line-change" if change.part else "intake-change", **said)
@@ -175,7 +162,7 @@ def _named(record: Record, column: Column | None, value: Arg) -> Arg:
     if column is None or not isinstance(value, str):
         return value
     if column.choices:
-        return Term(_catalogue(record.kind, column.field), value)
+        return choice(record.kind, column.field, value)
     return Term(column.refers, value) if column.refers in _IN_REFERENCE else value
 
 
@@ -188,12 +175,6 @@ def _number(record: Record, column: Column | None, value: Decimal) -> Arg:
     if column and column.kind == "amount":
         return record_money(record, value)
     return Rate(value, 2) if column and column.kind == "ratio" else value
-
-
-def _catalogue(kind: str, field: str) -> str:
-    """Return the catalogue that holds the names of a choice."""
-    by_kind = _CATALOGUES_BY_KIND.get((kind, field))
-    return by_kind or _CATALOGUES.get(field) or field.replace("_", "-")
 
 
 def _new(items: tuple[Item, ...]) -> Iterator[Words]:

@@ -11,13 +11,13 @@ from quarterday.core.file.layout import Column
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.words import Term, words
 from quarterday.intake.cells import BadCell, Said, Value
-from quarterday.intake.faults import Fault, shown
+from quarterday.intake.faults import READ_AS, Fault, shown
 from quarterday.intake.ids import Ids
 from quarterday.intake.table import Line
 from quarterday.intake.vocabulary import Names, marks_for, normal, words_for
 
 _MOST_SUGGESTED = 3
-_SUGGEST_FROM = 55
+_SUGGEST_FROM = 70
 
 
 def nearest(text: str, names: Mapping[str, str]) -> tuple[str, ...]:
@@ -103,7 +103,7 @@ class Referee:
         meant = known.ids.meant(text) or known.by_name.get(normal(text), ())
         if len(meant) == 1:
             if meant[0] != text:
-                said = words("intake-read-as", said=shown(text), meant=meant[0])
+                said = words(READ_AS, said=shown(text), meant=meant[0])
                 spot = line.spot(column.field)
                 self.notes.append(Fault("note", spot, said, account=line.account))
             return meant[0]

@@ -7,11 +7,11 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 
 from quarterday.core.file.layout import ACCOUNT, CellKind, Sheet
-from quarterday.core.words import words
+from quarterday.core.words import Term, Words, words
 from quarterday.intake.cells import BadCell, Readings, Said, Value, read_column
 from quarterday.intake.faults import Fault, Spot, shown
 from quarterday.intake.map import MappedSheet, Match
-from quarterday.intake.parse import CellError, Raw, RawSheet
+from quarterday.intake.parse import CellError, Raw
 from quarterday.intake.vocabulary import normal, words_for
 
 _NOT_TO_REPEAT: frozenset[CellKind] = frozenset({"amount", "number", "integer", "ratio"})
@@ -27,7 +27,8 @@ class Line:
 
     of: Table
     row: int
-    account: str
+    cells: list[Raw] = field(repr=False)
+    account: str = ""
     said: dict[str, Value] = field(default_factory=dict)
     faults: list[Fault] = field(default_factory=list)
 
@@ -43,13 +44,15 @@ class Line:
             return Spot(self.of.name, self.row)
         return Spot(self.of.name, self.row, match.index, shown(match.heading))
 
-    def refuse(self, cell: BadCell, field: str = "", value: object = None) -> None:
+    def raw(self, field: str) -> Raw:
+        """Return one of the row's cells as it stands; a blank where there is none."""
+        match = self.of.by_field.get(field)
+        return _cell(self.cells, match, self.of.first_column) if match else ""
+
+    def refuse(self, cell: BadCell, field: str = "") -> None:
         """Refuse the row for one of its cells."""
-        if value is None:
-            value = self.said.get(field, "")
-        seen = shown("" if isinstance(value, Said) else value)
-        spot = self.spot(field)
-        self.faults.append(Fault("refused", spot, cell.what, cell.remedy, seen, self.account))
+        value, spot = shown(self.raw(field)), self.spot(field)
+        self.faults.append(Fault("refused", spot, cell.what, cell.remedy, value, self.account))
 
 
 @dataclass(slots=True)
@@ -59,6 +62,7 @@ class Table:
     name: str
     sheet: Sheet
     by_field: Mapping[str, Match]
+    first_column: int
     lines: list[Line] = field(default_factory=list, repr=False)
     notes: list[Fault] = field(default_factory=list)
 
@@ -66,18 +70,19 @@ class Table:
 def table(mapped: MappedSheet) -> Table:
     """Read a mapped sheet; total rows, repeated headings and remarks are left out and told."""
     by_field = {match.column.field: match for match in mapped.matches}
-    found = Table(mapped.raw.name, mapped.sheet, by_field)
-    raws = _spread(mapped, found)
-    kept = [(row, cells) for row, cells in raws if _is_data(row, cells, mapped, found)]
-    found.lines = [Line(found, row, "") for row, _ in kept]
+    found = Table(mapped.raw.name, mapped.sheet, by_field, mapped.raw.first_column)
+    rows = _spread(mapped, found)
+    kept = [(row, cells) for row, cells in rows if _is_data(row, cells, mapped, found)]
+    found.lines = [Line(found, row, cells) for row, cells in kept]
     for match in mapped.matches:
-        _fill(found, match, [_cell(cells, match, mapped.raw) for _, cells in kept], mapped.language)
+        raws = [_cell(line.cells, match, found.first_column) for line in found.lines]
+        _fill(found, match, raws, mapped.language)
     _take_accounts(found)
     return found
 
 
-def _cell(cells: list[Raw], match: Match, raw: RawSheet) -> Raw:
-    at = match.index - raw.first_column
+def _cell(cells: list[Raw], match: Match, first_column: int) -> Raw:
+    at = match.index - first_column
     return cells[at] if at < len(cells) else ""
 
 
@@ -86,7 +91,7 @@ def _take_accounts(found: Table) -> None:
         account = line.said.pop(ACCOUNT, Said.BLANK)
         if isinstance(account, str):
             line.account = account
-        elif not any(fault.spot.heading == line.spot(ACCOUNT).heading for fault in line.faults):
+        elif not any(fault.spot == line.spot(ACCOUNT) for fault in line.faults):
             remedy = words("intake-account-missing-remedy")
             line.refuse(BadCell(words("intake-account-missing"), remedy), ACCOUNT)
 
@@ -96,14 +101,21 @@ def _fill(found: Table, match: Match, raws: list[Raw], language: str) -> None:
     seen = Readings()
     said = read_column(found.sheet.record.kind, match.column, raws, language, seen)
     name = match.column.field
-    for line, raw, value in zip(found.lines, raws, said, strict=True):
+    for line, value in zip(found.lines, said, strict=True):
         if isinstance(value, BadCell):
-            line.refuse(value, name, raw)
+            line.refuse(value, name)
         elif value is not Said.BLANK:
             line.said[name] = _in_our_unit(value, match)
     spot = Spot(found.name, None, match.index, shown(match.heading))
-    for reading, count in seen.counts.items():
-        found.notes.append(Fault("note", spot, words("intake-read", how=reading, count=count)))
+    for way, count in seen.ways.items():
+        found.notes.append(Fault("note", spot, words("intake-read", how=way, count=count)))
+    if seen.choices:
+        pairs = tuple(_pair(said, id, n) for (said, id), n in seen.choices.most_common())
+        found.notes.append(Fault("note", spot, words("intake-read-choices", pairs=pairs)))
+
+
+def _pair(said: str, taken_for: Term, count: int) -> Words:
+    return words("intake-read-choice", said=said, choice=taken_for, count=count)
 
 
 def _in_our_unit(value: Value, match: Match) -> Value:
@@ -133,9 +145,9 @@ def _is_data(row: int, cells: list[Raw], mapped: MappedSheet, found: Table) -> b
 
 def _repeats_headings(cells: list[Raw], mapped: MappedSheet) -> bool:
     account = next(match for match in mapped.matches if match.column.field == ACCOUNT)
-    if _cell(cells, account, mapped.raw) != account.heading:
+    if _cell(cells, account, mapped.raw.first_column) != account.heading:
         return False
-    return all(_cell(cells, m, mapped.raw) in {m.heading, ""} for m in mapped.matches)
+    return all(_cell(cells, m, mapped.raw.first_column) in {m.heading, ""} for m in mapped.matches)
 
 
 def _is_total(filled: list[Raw], cells: list[Raw], mapped: MappedSheet) -> bool:
@@ -147,7 +159,7 @@ def _is_total(filled: list[Raw], cells: list[Raw], mapped: MappedSheet) -> bool:
     if plain not in words_for("totals") and not _begins_as_total(plain):
         return False
     must = (m for m in mapped.matches if m.column.required and m.column.field != ACCOUNT)
-    return any(_cell(cells, match, mapped.raw) == "" for match in must)
+    return any(_cell(cells, match, mapped.raw.first_column) == "" for match in must)
 
 
 def _begins_as_total(plain: str) -> bool:
@@ -169,7 +181,7 @@ def _spread(mapped: MappedSheet, found: Table) -> list[tuple[int, list[Raw]]]:
     for (top, left), (bottom, _) in raw.merged:
         match = next((m for m in mapped.matches if m.index == left), None)
         if match and first <= top < bottom:
-            _repeat(rows, (top, bottom), match, raw)
+            _repeat(rows, (top, bottom), match, raw.first_column)
             found.notes.extend(_merged_note(found.name, top, bottom, match))
     return rows
 
@@ -181,17 +193,17 @@ def _merged_note(name: str, top: int, bottom: int, match: Match) -> Iterator[Fau
 
 
 def _repeat(
-    rows: list[tuple[int, list[Raw]]], span: tuple[int, int], match: Match, raw: RawSheet
+    rows: list[tuple[int, list[Raw]]], span: tuple[int, int], match: Match, first_column: int
 ) -> None:
     """Repeat a merged text in each row; an amount for several rows becomes an error in each."""
     top, bottom = span
     covered = [n for n, (row, _) in enumerate(rows) if top <= row <= bottom]
-    value = _cell(rows[covered[0]][1], match, raw) if covered else ""
+    value = _cell(rows[covered[0]][1], match, first_column) if covered else ""
     if value == "":
         return
     if match.column.kind in _NOT_TO_REPEAT:
         value = CellError(str(value), "merged-number")
-    at = match.index - raw.first_column
+    at = match.index - first_column
     for n in covered:
         row, cells = rows[n]
         padded = cells + [""] * (at + 1 - len(cells))

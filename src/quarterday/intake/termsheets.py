@@ -24,7 +24,6 @@ from quarterday.intake.assemble import (
     Key,
     SaidOf,
     each_made,
-    field_label,
     grouped,
     key_of,
     made,
@@ -34,6 +33,7 @@ from quarterday.intake.cells import BadCell, Said, Value
 from quarterday.intake.cells.base import bad
 from quarterday.intake.changes import by_key, part_key
 from quarterday.intake.faults import Fault
+from quarterday.intake.labels import field_label
 from quarterday.intake.table import Line
 from quarterday.intake.work import Work, says_all
 

@@ -9,8 +9,10 @@ from datetime import date, time, timedelta
 from rapidfuzz import fuzz, process
 
 from quarterday.core.file.layout import EMPTY_LIST, CellKind, Column, split
+from quarterday.core.words import Words, words
 from quarterday.intake.cells.base import Readings, Said, Value, bad, is_unknown, text_of
 from quarterday.intake.faults import shown
+from quarterday.intake.labels import choice
 from quarterday.intake.parse import Raw
 from quarterday.intake.vocabulary import choices, marks_for, normal, words_for
 
@@ -108,6 +110,7 @@ class ChoiceReader:
 
     def __init__(self, kind: str, column: Column, readings: Readings) -> None:
         self._names = choices(kind, column)
+        self._kind = kind
         self._column = column
         self._readings = readings
 
@@ -127,14 +130,20 @@ class ChoiceReader:
             self._names = {**self._names, plain: self._alike(text, plain)}
         found = self._names[plain]
         if plain != normal(found):
-            self._readings.add("choice", said=shown(text), choice=found)
+            self._readings.choice(shown(text), choice(self._kind, self._column.field, found))
         return found
+
+    def _all(self) -> tuple[Words, ...]:
+        return tuple(
+            words("intake-id-and-name", code=id, name=choice(self._kind, self._column.field, id))
+            for id in self._column.choices
+        )
 
     def _alike(self, text: str, plain: str) -> str:
         near = process.extract(plain, self._names.keys(), scorer=fuzz.ratio, score_cutoff=ALIKE)
         ids = {self._names[name] for name, _, _ in near}
         if len(ids) != 1:
-            raise bad("not-a-choice", said=shown(text), choices=self._column.choices)
+            raise bad("not-a-choice", said=shown(text), choices=self._all())
         return ids.pop()
 
 

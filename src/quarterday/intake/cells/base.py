@@ -10,7 +10,7 @@ from datetime import date
 from decimal import Decimal
 from enum import Enum
 
-from quarterday.core.words import Arg, Words, words
+from quarterday.core.words import Arg, Term, Words, words
 from quarterday.intake.parse import CellError, Raw
 from quarterday.intake.vocabulary import marks_for
 
@@ -47,15 +47,21 @@ def bad(id: str, **args: Arg | tuple[Arg | Words, ...]) -> BadCell:
 class Readings:
     """How many cells of a column were read in a way that a person should know of.
 
-    ``times`` is how many cells hold the value that is being read.
+    ``times`` is how many cells hold the value that is being read; ``ways`` are sentences of their
+    own, ``choices`` the choices that other words were taken for.
     """
 
     times: int = 1
-    counts: Counter[Words] = field(default_factory=Counter)
+    ways: Counter[Words] = field(default_factory=Counter)
+    choices: Counter[tuple[str, Term]] = field(default_factory=Counter)
 
-    def add(self, id: str, **args: Arg) -> None:
+    def add(self, id: str) -> None:
         """Count a reading, told by the wording ``intake-read-{id}``."""
-        self.counts[words(f"intake-read-{id}", **args)] += self.times
+        self.ways[words(f"intake-read-{id}")] += self.times
+
+    def choice(self, said: str, taken_for: Term) -> None:
+        """Count a choice that was written in other words."""
+        self.choices[said, taken_for] += self.times
 
 
 def plain_spaces(text: str) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable, Iterable
+from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from typing import Literal
@@ -24,7 +25,7 @@ from quarterday.intake.cells.base import (
 )
 from quarterday.intake.parse import Raw
 
-Mark = Literal[",", "."]
+Mark = Literal[",", ".", "?"]
 _CURRENCY = re.compile(r"(?i)c\$|ca\$|\$\s*ca[dn]?\b|\bcad\b|\bcdn\b|dollars?|\$")
 _FOREIGN = re.compile(r"(?i)us\$|\$\s*us|\busd\b|€|£|\beur\b|\bgbp\b")
 _GROUPED = r"[1-9]\d{0,2}(?:[%s]\d{3})+"
@@ -32,6 +33,7 @@ _READS: dict[Mark, re.Pattern[str]] = {
     ".": re.compile(rf"(?:{_GROUPED % ', ’'}|\d+)(?:\.\d*)?|\.\d+".replace("’", "'’")),
     ",": re.compile(rf"(?:{_GROUPED % '. ’'}|\d+)(?:,\d*)?|,\d+".replace("’", "'’")),
 }
+_BY_LANGUAGE: dict[str, Mark] = {"en": ".", "fr": ","}
 _CENT = Decimal("0.01")
 _HIGHEST_RATIO = {"coinsurance": Decimal(1), "margin": Decimal(3)}
 _HIGHEST_OTHER_RATIO = Decimal("0.5")
@@ -72,21 +74,15 @@ def _readings(body: str) -> dict[Mark, Decimal]:
     return found
 
 
-def decimal_mark(texts: Iterable[str], language: str) -> Mark | None:
-    """Return the decimal mark of a column: from its clear values, else from the language.
-
-    None when its values contradict each other, or nothing tells.
-    """
+def marks_of(texts: Iterable[str]) -> set[Mark]:
+    """Return the decimal marks that the clear values of a column have."""
     marks: set[Mark] = set()
     for text in texts:
         body = _evidence(text)
         readings = _readings(body)
         if len(readings) == 1 and not body.isdigit():
             marks |= set(readings)
-    if len(marks) == 1:
-        return marks.pop()
-    by_language: dict[str, Mark] = {"en": ".", "fr": ","}
-    return None if marks else by_language.get(language)
+    return marks
 
 
 def _evidence(text: str) -> str:
@@ -96,17 +92,49 @@ def _evidence(text: str) -> str:
         return ""
 
 
-def _written(text: str, mark: Mark | None) -> Decimal:
-    """Return a written number; BadCell when it is none, or could be two."""
+@dataclass(frozen=True, slots=True)
+class _Marks:
+    """What tells the decimal mark of a column: its clear values, and the language of its sheet."""
+
+    of_column: frozenset[Mark]
+    of_language: Mark | None
+
+    def of(self, text: str) -> Mark | None:
+        """Return the decimal mark of a text: as the column has it, else its sign, else the language.
+
+        None when the column contradicts itself or nothing tells.
+        """
+        if len(self.of_column) == 1:
+            return next(iter(self.of_column))
+        by_sign = _mark_by_sign(text)
+        return by_sign or (None if self.of_column else self.of_language)
+
+
+def _written(text: str, marks: _Marks, *, is_money: bool = False) -> Decimal:
+    """Return a written number; BadCell when it is none, or could be two.
+
+    Money has no thousandths: ``1,234`` in a column of decimal commas is refused, not read as 1.234.
+    """
     body, below_zero = _bare(text)
     readings = _readings(body)
     if not readings:
         raise bad("not-a-number")
     values = sorted(set(readings.values()))
-    if len(values) > 1 and mark is None:
+    value = values[0] if len(values) == 1 else readings.get(marks.of(text) or "?")
+    if value is None or (is_money and len(values) > 1 and value == values[0]):
         raise bad("two-readings", smaller=values[0], larger=values[1])
-    value = values[0] if len(values) == 1 else readings[mark or "."]
     return -value if below_zero else value
+
+
+def _mark_by_sign(text: str) -> Mark | None:
+    """Return the decimal mark that the place of the dollar sign tells, if any.
+
+    In Canada the sign stands before an English amount and after a French one (common practice).
+    """
+    plain = plain_spaces(text).strip("()-− ")
+    if plain.startswith("$"):
+        return "."
+    return "," if plain.endswith("$") else None
 
 
 def _amount(value: Decimal, _: Readings) -> Value:
@@ -150,7 +178,8 @@ class NumberReader:
         self._field = field
         self._readings = readings
         self._check = _CHECKS[kind]
-        self._mark = decimal_mark({c for c in cells if isinstance(c, str)}, language)
+        texts = {cell for cell in cells if isinstance(cell, str)}
+        self._marks = _Marks(frozenset(marks_of(texts)), _BY_LANGUAGE.get(language))
         self._as_percent = kind == "ratio" and self._percentages(cells)
 
     def __call__(self, raw: Raw) -> Value:
@@ -170,10 +199,10 @@ class NumberReader:
 
     def _of_text(self, text: str) -> Decimal:
         if "%" not in text:
-            return self._ratio(_written(text, self._mark))
+            return self._ratio(_written(text, self._marks, is_money=self._kind == "amount"))
         if self._kind not in {"ratio", "number"}:
             raise bad("percent-here")
-        return _written(text.replace("%", ""), self._mark) / _HUNDRED
+        return _written(text.replace("%", ""), self._marks) / _HUNDRED
 
     def _of_date(self, raw: date) -> Value:
         if "year" not in self._field:
@@ -200,7 +229,7 @@ class NumberReader:
             if isinstance(raw, bool | date) or (isinstance(raw, str) and "%" in raw):
                 continue
             try:
-                value = _bare_value(raw, self._mark)
+                value = _bare_value(raw, self._marks)
             except BadCell:
                 continue
             if value is not None and abs(value) > highest_ratio(self._field):
@@ -208,8 +237,8 @@ class NumberReader:
         return False
 
 
-def _bare_value(raw: Raw, mark: Mark | None) -> Decimal | None:
+def _bare_value(raw: Raw, marks: _Marks) -> Decimal | None:
     if isinstance(raw, int | float):
         return from_float(raw)
     text = text_of(raw)
-    return _written(text, mark) if text and not is_unknown(text) else None
+    return _written(text, marks) if text and not is_unknown(text) else None

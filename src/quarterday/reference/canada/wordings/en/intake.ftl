@@ -111,7 +111,9 @@ intake-no-account-remedy = Add it to the sheet of organisations, or correct the 
 intake-no-account-near-remedy = Did you mean { $near }? If not, add it to the sheet of organisations.
 intake-several = “{ $said }” can stand for { $ids }.
 intake-several-remedy = Write it in full.
-intake-read-as = “{ $said }” was read as { $meant }.
+intake-read-as = “{ $said }” as { $meant }
+intake-ids-read = Ids were read in the form they are kept in: { $pairs }.
+intake-ids-read-more = Ids were read in the form they are kept in: { $pairs }, and { $more } more.
 intake-organisation-refused = The row of the organisation { $account } was refused, so nothing of it can be kept.
 intake-mend-first-remedy = Mend that row first.
 intake-same-number = The organisation { $others } has the same registration number, and each organisation has its own.
@@ -153,7 +155,8 @@ intake-read = { $count ->
     [one] One cell: { $how }
    *[other] { $count } cells: { $how }
   }
-intake-read-choice = “{ $said }” was read as “{ $choice }”.
+intake-read-choices = These words were understood: { $pairs }.
+intake-read-choice = “{ $said }” as { $choice } ({ $count })
 intake-read-day-number = a bare number was read as a spreadsheet's day number.
 intake-read-first-of-month = a month without a day was read as its first day.
 intake-read-year-of-date = the year of a date was taken.
@@ -206,6 +209,7 @@ intake-part-line = { $part }, { $coverage }
 intake-line-at = { $line } (building { $location })
 intake-total-line = totals, { $of } { $where }
 intake-shared-limit = { $amount } for several coverages
+intake-name = name
 intake-nothing = none
 
 ## The annotated copy

@@ -111,7 +111,9 @@ intake-no-account-remedy = Ajoutez-le à la feuille des organismes, ou corrigez 
 intake-no-account-near-remedy = Vouliez-vous dire { $near }? Sinon, ajoutez-le à la feuille des organismes.
 intake-several = « { $said } » peut désigner { $ids }.
 intake-several-remedy = Écrivez l’identifiant au complet.
-intake-read-as = On a lu { $meant } pour « { $said } ».
+intake-read-as = « { $said } » lu { $meant }
+intake-ids-read = Des identifiants ont repris leur forme au dossier : { $pairs }.
+intake-ids-read-more = Des identifiants ont repris leur forme au dossier : { $pairs }, et { $more } autres.
 intake-organisation-refused = La ligne de l’organisme { $account } a été refusée : on ne peut rien en conserver.
 intake-mend-first-remedy = Corrigez d’abord cette ligne.
 intake-same-number = L’organisme { $others } a le même numéro d’enregistrement, alors que chaque organisme a le sien.
@@ -153,7 +155,8 @@ intake-read = { $count ->
     [one] Une cellule : { $how }
    *[other] { $count } cellules : { $how }
   }
-intake-read-choice = on a lu « { $choice } » pour « { $said } ».
+intake-read-choices = Ces mots ont été compris : { $pairs }.
+intake-read-choice = « { $said } » lu comme { $choice } ({ $count })
 intake-read-day-number = un simple nombre a été lu comme un numéro de jour de tableur.
 intake-read-first-of-month = un mois sans jour a été lu comme le premier du mois.
 intake-read-year-of-date = on a pris l’année d’une date.
@@ -206,6 +209,7 @@ intake-part-line = { $part }, { $coverage }
 intake-line-at = { $line } (bâtiment { $location })
 intake-total-line = totaux, { $of } { $where }
 intake-shared-limit = { $amount } pour plusieurs garanties
+intake-name = nom
 intake-nothing = aucun
 
 ## La copie annotée

@@ -1,0 +1,1 @@
+"""The project's tests; a package so that no other package of this name is found instead."""

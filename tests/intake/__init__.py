@@ -1,0 +1,1 @@
+"""Tests of intake, and the workbooks they are made with."""
