@@ -5,14 +5,14 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from tests.office.conftest import DAY, edit
+from tests.office.test_packages import built, sign
 
 from quarterday.catalogue.load import reference
 from quarterday.core.file.records import Delivery
 from quarterday.office.delivering import deliver
 from quarterday.office.trouble import Trouble
 from quarterday.store import ledger
-from tests.office.conftest import DAY, edit
-from tests.office.test_packages import built, sign
 
 
 def delivered(file: str) -> None:

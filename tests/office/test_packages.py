@@ -5,13 +5,14 @@ from __future__ import annotations
 import hashlib
 from pathlib import Path
 
+from tests.office.conftest import DAY, edit
+
 from quarterday.catalogue.load import reference
 from quarterday.core.file.records import PackageBuilt
-from quarterday.office import packages, reviewing
 from quarterday.invent.demo.book import HERE as DEMO_DATA
+from quarterday.office import packages, reviewing
 from quarterday.office.brand import FILE_NAME, brokerage
 from quarterday.store import ledger, originals
-from tests.office.conftest import DAY, edit
 
 
 def built(file: str, out: Path, language: str = "en") -> packages.Built:

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import pytest
+from tests.office.conftest import DAY, edit
 
 from quarterday.catalogue.load import reference
 from quarterday.core.file.records import ReviewSigned
 from quarterday.office import reviewing
 from quarterday.store import ledger
 from quarterday.store.refusals import UnknownFile
-from tests.office.conftest import DAY, edit
 
 
 def sign(file: str) -> None:

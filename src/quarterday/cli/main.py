@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sys
 
 import click
@@ -17,15 +18,16 @@ from quarterday.cli.commands import (
     reviewing,
 )
 from quarterday.cli.screen import Screen
-from quarterday.cli.trouble import sentence, troubles
+from quarterday.cli.trouble import sentences
 
+LANGUAGE = "QUARTERDAY_LANGUAGE"
 STOPPED = 1
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80})
 @click.option("--store", envvar="QUARTERDAY_STORE",
               help="Folder of the embedded store, or the address of a PostgreSQL database.")  # fmt: skip
-@click.option("--language", envvar="QUARTERDAY_LANGUAGE", type=click.Choice(["en", "fr"]),
+@click.option("--language", envvar=LANGUAGE, type=click.Choice(["en", "fr"]),
               default="en", show_default=True, help="The language to speak.")  # fmt: skip
 @click.version_option(package_name="quarterday", prog_name="quarterday")
 @click.pass_context
@@ -37,6 +39,7 @@ def cli(context: click.Context, store: str | None, language: str) -> None:
     from quarterday.store import setup
 
     setup.configure(store)
+    os.environ[LANGUAGE] = language  # the programs that this one starts speak it too
     context.obj = Screen(language)
 
 
@@ -75,6 +78,9 @@ def main() -> None:
         sys.exit(wrong.exit_code)
     except BrokenPipeError:
         sys.exit(STOPPED)
-    except troubles() as trouble:
-        click.echo(sentence(trouble), err=True)
+    except Exception as trouble:
+        told = tuple(sentences(trouble, os.environ.get(LANGUAGE, "en")))
+        if not told:
+            raise
+        click.echo("\n".join(told), err=True)
         sys.exit(STOPPED)

@@ -8,11 +8,11 @@ from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cached_property
+from textwrap import wrap
 from typing import Any, TypeVar
 
 from rich.console import Console
 from rich.markup import escape
-from rich.padding import Padding
 from rich.progress import (
     BarColumn,
     MofNCompleteColumn,
@@ -72,7 +72,9 @@ class Screen:
 
     def line(self, text: str = "", style: str | None = None, indent: int = 0) -> None:
         """Print a line of the result, wrapped under its own indent."""
-        self.out.print(Padding(Text(text, style=style or ""), (0, 0, 0, indent)))
+        lines = wrap(text, self.out.width - indent, break_on_hyphens=False) or [""]
+        for line in lines:
+            self.out.print(Text(" " * indent + line if line else "", style=style or ""))
 
     def json(self, data: Any) -> None:  # noqa: ANN401 - whatever JSON can hold
         """Print ``data`` as JSON."""

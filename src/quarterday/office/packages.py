@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterator, Sequence
 from concurrent.futures import Future, ProcessPoolExecutor, as_completed
 from dataclasses import dataclass
@@ -16,7 +15,8 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import PackageBuilt
 from quarterday.core.review.case import NoRenewal
 from quarterday.core.review.review import review
-from quarterday.core.words import Words, words
+from quarterday.core.words import Words
+from quarterday.office import worker
 from quarterday.office.reviewing import signature
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.package import Package, build
@@ -140,13 +140,8 @@ def _write(path: Path, data: bytes) -> Path:
 def _work(order: Order, brokerage: Brokerage) -> Composed | Withheld:
     try:
         return compose(order, brokerage)
-    except NoRenewal:
-        return Withheld(order.file, words("acts-withheld-no-renewal", file=order.file))
-
-
-def _start(store: str) -> None:
-    os.environ["RAYON_NUM_THREADS"] = "1"  # processes share the cores better than threads do
-    setup.configure(store)
+    except NoRenewal as missing:
+        return Withheld(order.file, missing.words)
 
 
 def batch(
@@ -158,7 +153,7 @@ def batch(
     built to the same bytes and recorded once.
     """
     pool = ProcessPoolExecutor(
-        min(workers, max(len(orders), 1)), get_context("spawn"), _start, (setup.current(),)
+        min(workers, max(len(orders), 1)), get_context("spawn"), worker.start, (setup.current(),)
     )
     with pool:
         waiting: list[Future[Composed | Withheld]] = [

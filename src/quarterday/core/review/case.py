@@ -20,7 +20,11 @@ if TYPE_CHECKING:
 
 
 class NoRenewal(LookupError):
-    """Raised when a file gives no renewal date to review for."""
+    """Raised when a file gives no renewal date to review for; ``words`` is the sentence."""
+
+    def __init__(self, file: str) -> None:
+        super().__init__(file)
+        self.words = words("review-no-renewal", file=file)
 
 
 @dataclass(frozen=True)
@@ -35,7 +39,7 @@ class Case:
     def renewal(self) -> date:
         """The renewal date; NoRenewal when the file gives none."""
         if self.file.renewal is None:
-            raise NoRenewal(f"File {self.file.id} has neither issued terms nor a renewal date.")
+            raise NoRenewal(self.file.id)
         return self.file.renewal
 
     @cached_property

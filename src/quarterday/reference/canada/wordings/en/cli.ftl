@@ -84,9 +84,8 @@ cli-made-book = { $files ->
    *[other] { $files } organisations
 } written to { $path }.
 
-acts-withheld-no-renewal = { $file }: no package, because the file gives neither issued terms nor a renewal date. Add one of them.
+review-no-renewal = { $file }: no review, because the file gives neither issued terms nor a renewal date. Add one of them.
 acts-not-signed = { $file }: the package was not delivered, because no licensed person has signed this version of the review. Sign it, build again, then deliver.
-acts-conflict = { $file }: somebody else changed the same record since you read it. Nothing was written. Look at the difference, then enter yours again.
 
 cli-verified-seals = { $originals ->
     [one] { $originals } original and

@@ -84,9 +84,8 @@ cli-made-book = { $files ->
    *[other] { $files } organismes écrits
 } dans { $path }.
 
-acts-withheld-no-renewal = { $file } : pas de trousse, car le dossier ne donne ni contrat émis ni date d'échéance. Ajoutez l'un ou l'autre.
+review-no-renewal = { $file } : pas d'examen, car le dossier ne donne ni contrat émis ni date d'échéance. Ajoutez l'un ou l'autre.
 acts-not-signed = { $file } : la trousse n'a pas été remise, car aucun titulaire de permis n'a signé cette version de l'examen. Signez, produisez de nouveau, puis remettez.
-acts-conflict = { $file } : quelqu'un a modifié la même fiche depuis votre lecture. Rien n'a été écrit. Voyez la différence, puis saisissez de nouveau la vôtre.
 
 cli-verified-seals = { $originals ->
     [one] { $originals } original et

@@ -1,0 +1,109 @@
+"""Load what a brokerage knows: preview in sentences, then all of it or nothing."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from quarterday.cli.options import json_option, screen_of
+from quarterday.cli.screen import Screen
+
+if TYPE_CHECKING:
+    from quarterday.office.loading import Loading
+    from quarterday.store.ledger import Batch
+
+
+@click.command()
+@click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path))
+@click.option(
+    "--preview", "only_preview", is_flag=True, help="Say what would be done; write nothing."
+)
+@click.option(
+    "--accept-with-errors", is_flag=True, help="Load the good rows, leave out the others."
+)
+@click.option("--profile", type=click.Path(path_type=Path),
+              help="How columns are read; kept there with --keep-profile.")  # fmt: skip
+@click.option("--keep-profile", is_flag=True, help="Write the mapping of this load to --profile.")
+@click.option("--annotate", type=click.Path(path_type=Path),
+              help="Where to write the copy with a comment at each fault.")  # fmt: skip
+@click.option("--by", envvar="QUARTERDAY_USER", default="cli", show_default=True,
+              help="Who loads it.")  # fmt: skip
+@json_option
+@click.pass_context
+def load(
+    context: click.Context, /, *, paths: tuple[Path, ...], only_preview: bool,
+    accept_with_errors: bool, profile: Path | None, keep_profile: bool, annotate: Path | None,
+    by: str, as_json: bool,
+) -> None:  # fmt: skip
+    """Load workbooks (.xlsx) or folders of CSV files."""
+    from quarterday.intake import profile as profiles
+    from quarterday.intake.map import keep
+    from quarterday.office import loading
+
+    screen = screen_of(context)
+    known = profiles.load(profile) if profile and profile.exists() else profiles.NO_PROFILE
+    stopped = False
+    for path in paths:
+        planned = loading.preview(path, screen.reference, known)
+        if profile and keep_profile:
+            profiles.save(keep(planned.plan.map), profile)
+        _show(screen, planned, as_json)
+        stopped |= _faulty(screen, planned, annotate, accept_with_errors)
+        if only_preview:
+            screen.tell("cli-load-nothing")
+        elif not planned.plan.needs_acceptance or accept_with_errors:
+            _write(screen, planned, by, accept_with_errors)
+    if stopped:
+        sys.exit(1)
+
+
+def _show(screen: Screen, planned: Loading, as_json: bool) -> None:
+    from quarterday.intake.preview import preview, understood
+
+    said = [screen.speech.say(sentence) for sentence in preview(planned.plan)]
+    mapping = [screen.speech.say(sentence) for sentence in understood(planned.plan.map)]
+    if as_json:
+        plan = planned.plan
+        counts = {
+            status: len(plan.with_status(status)) for status in ("new", "changed", "unchanged")
+        }
+        counts |= {kind: len(plan.of(kind)) for kind in ("refused", "asks", "note")}
+        screen.json({"document": planned.parsed.document, **counts, "mapping": mapping,
+                     "sentences": said})  # fmt: skip
+        return
+    screen.line(said[0], style="bold")
+    for sentence in said[1:]:
+        screen.line(f"– {sentence}")
+    screen.line()
+    screen.say("cli-mapping")
+    for sentence in mapping:
+        screen.line(sentence, indent=2)
+
+
+def _faulty(screen: Screen, planned: Loading, annotate_to: Path | None, accepted: bool) -> bool:
+    """Write the annotated copy where there are faults; tell whether they stop the load."""
+    from quarterday.intake.annotate import annotate
+
+    plan = planned.plan
+    if not plan.needs_acceptance:
+        return False
+    if annotate_to is not None:
+        path = annotate(planned.parsed, plan, annotate_to, screen.speech)
+        screen.tell("cli-load-annotated", path=str(path))
+    if not accepted:
+        screen.tell("cli-load-stopped", n=len(plan.of("refused")) + len(plan.of("asks")))
+    return not accepted
+
+
+def _write(screen: Screen, planned: Loading, by: str, accepted: bool) -> None:
+    from quarterday.office import loading
+
+    def watch(batches: Iterator[Batch], total: int) -> Iterator[Batch]:
+        return screen.progress(batches, total, "cli-loading")
+
+    done = loading.accept(planned, by=by, accept_with_errors=accepted, watch=watch)
+    screen.tell("cli-load-done", files=done.files, entries=done.entries)

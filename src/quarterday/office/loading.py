@@ -1,0 +1,92 @@
+"""Loading a workbook or CSV folder: read, plan, preview; then write all of it or nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from django.db import transaction
+
+from quarterday.core.file.entry import Draft
+from quarterday.core.file.fold import File
+from quarterday.core.reference import Reference
+from quarterday.intake.map import match
+from quarterday.intake.parse import Parsed, parse
+from quarterday.intake.plan import Plan, plan
+from quarterday.intake.profile import NO_PROFILE, Profile
+from quarterday.store import ledger, originals, seals, setup, whole_book
+from quarterday.store.refusals import UnknownFile
+
+Watch = Callable[[Iterator[ledger.Batch], int], Iterator[ledger.Batch]]
+
+
+@dataclass(frozen=True, slots=True)
+class Loading:
+    """What a document holds and what loading it would do; ``seen`` is each file's newest entry."""
+
+    parsed: Parsed
+    plan: Plan
+    seen: Mapping[str, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Loaded:
+    """What was written: into how many files, and how many entries."""
+
+    files: int
+    entries: int
+
+
+def preview(path: Path, reference: Reference, profile: Profile = NO_PROFILE) -> Loading:
+    """Return what loading ``path`` would do; nothing is written.
+
+    Unreadable when nothing of it can be read; NotStarted when there is no store yet.
+    """
+    setup.require_started()
+    parsed = parse(path)
+    seen: dict[str, int] = {}
+
+    def existing(account: str) -> File | None:
+        try:
+            file = ledger.load(account)
+        except UnknownFile:
+            seen[account] = 0
+            return None
+        seen[account] = file.seq
+        return file
+
+    planned = plan(
+        parsed,
+        match(parsed, profile),
+        existing,
+        reference,
+        on_file=ledger.files(),
+        registrations=whole_book.registrations(),
+    )
+    return Loading(parsed, planned, seen)
+
+
+def accept(
+    loading: Loading, *, by: str, accept_with_errors: bool, watch: Watch | None = None
+) -> Loaded:
+    """Write what the preview showed, in one transaction, and keep the document it came from.
+
+    NotAccepted when something was refused or asked and nobody accepted it; Conflict when a record
+    was changed since the preview. ``watch`` sees the files go by, and how many there are.
+    """
+    drafts = loading.plan.drafts(accept_with_errors=accept_with_errors)
+    if not drafts:
+        return Loaded(0, 0)
+    batches = _batches(drafts, loading.seen)
+    with transaction.atomic():
+        originals.put(loading.parsed.original, loading.parsed.name)
+        watched = watch(batches, len(drafts)) if watch else batches
+        entries = ledger.append_many(watched, by=by)
+    seals.seal()
+    return Loaded(len(drafts), entries)
+
+
+def _batches(drafts: Mapping[str, list[Draft]], seen: Mapping[str, int]) -> Iterator[ledger.Batch]:
+    for account, of_account in drafts.items():
+        yield ledger.Batch(account, of_account, seen[account])
