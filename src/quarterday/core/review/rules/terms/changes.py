@@ -24,6 +24,7 @@ WORTH_DECIDING = "terms.change-worth-deciding"
 MOST_NAMED = "terms.most-named"
 ABUSE = "abuse-liability"
 OPTION_QUESTION = "terms.option-open@"
+THE_TERMS = Subject("terms", "", cover(""))
 GRAVE: frozenset[DifferenceKind] = frozenset(
     {
         "limit-basis",
@@ -256,7 +257,7 @@ def _grouped(case: Case, rule: str, found: list[Difference]) -> Iterator[Finding
     coverages = dict.fromkeys(d.coverage for d in found)
     yield Finding(
         rule=rule,
-        subject=Subject("terms"),
+        subject=THE_TERMS,
         audience=("leaders", "broker"),
         kind="know",
         priority=Priority(Tier.RECORD, reasons=(words("reason-good-to-know"),)),
@@ -295,7 +296,7 @@ def unclear(case: Case) -> Iterator[Finding]:
         return
     yield Finding(
         rule="terms.unclear",
-        subject=Subject("terms"),
+        subject=THE_TERMS,
         audience=("broker",),
         kind="fix",
         priority=Priority(Tier.RECORD, reasons=(words("reason-wording-decides"),)),
@@ -323,7 +324,7 @@ def _short(case: Case, rule: str, found: list[Difference], terms: tuple[Terms, T
     id = rule.replace(".", "-")
     return Finding(
         rule=rule,
-        subject=Subject("terms"),
+        subject=THE_TERMS,
         audience=("broker", "insurer"),
         kind="fix",
         priority=Priority(
