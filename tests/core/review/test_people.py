@@ -207,9 +207,12 @@ def test_a_step_nobody_recorded_is_due(case_of: CaseOf, canada: Reference) -> No
 
 
 def test_after_the_renewal_the_day_of_the_review_counts(case_of: CaseOf) -> None:
-    done = {"prevention_plan_reviewed_on": date(2026, 2, 10),
-            "screening_training_on": date(2026, 6, 1), "record_checks_on": date(2026, 6, 1)}  # fmt: skip
-    profile = Operations(children=True, **done)
+    profile = Operations(
+        children=True,
+        prevention_plan_reviewed_on=date(2026, 2, 10),
+        screening_training_on=date(2026, 6, 1),
+        record_checks_on=date(2026, 6, 1),
+    )
     assert _only(screening_due(case_of(profile))) is None
     assert _only(screening_due(case_of(profile, as_of=date(2027, 2, 9)))) is None
     assert _only(screening_due(case_of(profile, as_of=date(2027, 2, 10))))
