@@ -221,8 +221,7 @@ def test_the_next_and_the_previous_business_day_have_none_between(day: date, whe
 @pytest.mark.parametrize(
     ("roll", "day", "becomes"),
     [
-        # the business day conventions of the money markets (following, preceding, modified following),
-        # from memory
+        # the money markets' conventions (following, preceding, modified following), from memory
         ("forwards", date(2026, 10, 31), date(2026, 11, 2)),  # a Saturday at the month's end
         ("backwards", date(2026, 10, 31), date(2026, 10, 30)),
         ("modified-following", date(2026, 10, 31), date(2026, 10, 30)),

@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.records import Building, Claim, Organisation, Record, Terms
 from quarterday.core.file.records.terms import Coverage, Premium, StatedTotal
-from quarterday.store import ledger
+from quarterday.store import ledger, whole_book
 from quarterday.store.conflict import Conflict
 from quarterday.store.index import folded
 from quarterday.store.models import (
@@ -67,6 +67,15 @@ def test_the_list_shows_the_premiums_before_tax_of_expiring_and_offered_terms(sa
     found = line()
     assert (found.premium_expiring, found.premium_offered) == (Decimal("1200.30"), Decimal(1250))
     assert (found.renewal_date, found.currency) == (date(2026, 12, 1), "CAD")
+
+
+def test_registration_numbers_lead_to_their_files(save: Save) -> None:
+    first = CHURCH.model_copy(update={"registration_number": "123456782RR0001"})
+    save("A1", first)
+    save("A2", CHURCH)
+    assert whole_book.registrations() == {"123456782RR0001": "A1"}
+    save("A1", first.model_copy(update={"registration_number": "876543217RR0001"}))
+    assert whole_book.registrations() == {"876543217RR0001": "A1"}
 
 
 def test_terms_without_a_premium_table_show_the_printed_subtotal(save: Save) -> None:

@@ -9,10 +9,12 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from django.db import OperationalError, connection
 
 from quarterday.core.file.entry import Entry
 from quarterday.core.file.records import Note, Organisation
 from quarterday.store import ledger
+from quarterday.store.refusals import Busy, NotReached
 from quarterday.store.verify import verify
 
 Save = Callable[..., tuple[Entry, ...]]
@@ -140,6 +142,43 @@ def test_a_load_and_a_writer_at_once_lose_nothing(own_store: str) -> None:
     together(loading, writing)
     assert len(ledger.files()) == 2001
     assert len(ledger.entries("A1")) == TIMES
+    assert verify().is_sound
+
+
+def test_who_waits_too_long_for_a_load_is_told_and_has_written_nothing(
+    own_store: str, save: Save
+) -> None:
+    loading = process(LOADING, own_store)
+    go(loading)
+    assert says(loading) == "half"
+    with connection.cursor() as cursor:
+        wait = {"sqlite": "PRAGMA busy_timeout = 50", "postgresql": "SET lock_timeout = 50"}
+        cursor.execute(wait[connection.vendor])
+    with pytest.raises(Busy):
+        save("A1", CHURCH)
+    go(loading)
+    assert says(loading) == "done"
+    loading.communicate()
+    assert "A1" not in ledger.files()
+    save("A1", CHURCH)
+
+
+def test_a_database_that_cannot_be_written_is_said_to_be_so(own_store: str, save: Save) -> None:
+    save("A1", CHURCH)
+    with connection.cursor() as cursor:
+        full = {
+            "sqlite": "PRAGMA max_page_count = 1",  # as if the disk were full
+            "postgresql": "SELECT pg_terminate_backend(pg_backend_pid())",
+        }
+        try:
+            cursor.execute(full[connection.vendor])
+        except OperationalError:
+            assert connection.vendor == "postgresql"
+    with pytest.raises(NotReached) as caught:
+        save("A1", Note(id="n", text="x" * 10_000), Note(id="m", text="x" * 10_000))
+    assert caught.value.words.id == "store-not-written"
+    connection.close()
+    assert len(ledger.entries("A1")) == 1
     assert verify().is_sound
 
 

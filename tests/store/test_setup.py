@@ -14,8 +14,9 @@ from django.db import connection, models
 from quarterday.core.file.entry import Entry
 from quarterday.core.file.records import Organisation
 from quarterday.store import guards, ledger, setup
+from quarterday.store.models import IndexedFile
 from quarterday.store.place import Place, chosen
-from quarterday.store.refusals import BadPlace, NotStarted
+from quarterday.store.refusals import BadPlace, NotReached, NotStarted
 from quarterday.store.verify import verify
 
 Save = Callable[..., tuple[Entry, ...]]
@@ -112,6 +113,30 @@ def test_a_store_of_an_older_version_must_be_started_first(own_store: str) -> No
         setup.require_started()
     assert setup.start().is_new
     assert guards.missing() == []
+
+
+def test_an_upgrade_makes_the_index_tables_anew(
+    own_store: str, save: Save, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    save("A1", CHURCH)
+    IndexedFile.objects.update(name="as an older version kept it")
+    setup.start()
+    assert not verify().is_sound
+    monkeypatch.setattr(setup, "_waiting", lambda: ("store.0002_later",))
+    setup.start()
+    assert verify().is_sound
+
+
+def test_a_store_that_cannot_be_opened_is_said_to_be_so(tmp_path: Path, own_store: str) -> None:
+    if connection.vendor == "sqlite":
+        (tmp_path / "file").touch()
+        setup.configure(str(tmp_path / "file" / "folder"))
+    else:
+        setup.configure("postgresql://postgres@/no_such_database?host=/nowhere")
+    with pytest.raises(NotReached) as caught:
+        setup.start()
+    assert caught.value.words.id == "store-not-reached"
+    setup.configure(own_store)
 
 
 def test_starting_puts_back_a_guard_that_somebody_removed(own_store: str) -> None:

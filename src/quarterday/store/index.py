@@ -101,6 +101,7 @@ def _file_row(file: File, head: Head, terms: Sequence[Terms]) -> IndexedFile:
         province=who.province if who else "",
         organisation_class=who.organisation_class if who else "",
         language=who.language if who else "",
+        registration_number=(who.registration_number if who else None) or "",
         renewal_date=file.renewal if who else None,
         currency=terms[-1].currency if terms else "",
         premium_expiring=_premium(by_stage.get("issued")),

@@ -13,7 +13,7 @@ from zlib import crc32
 from django.db import OperationalError, connection, transaction
 
 from quarterday.core.words import words
-from quarterday.store.refusals import Busy
+from quarterday.store.refusals import Busy, NotReached
 
 _BOOK = 0x51756172  # any number of our own; the locks of other programs have theirs
 
@@ -26,14 +26,15 @@ def _lock(statement: str, *values: int | str) -> None:
 
 @contextmanager
 def _writing() -> Iterator[None]:
-    """Open a transaction; Busy when the database does not let it write in time."""
+    """Open a transaction; Busy when it may not write in time, NotReached when it cannot."""
     try:
         with transaction.atomic():
             yield
     except OperationalError as error:
-        if "locked" not in str(error):
-            raise
-        raise Busy(words("store-busy")) from error
+        why = str(error).partition("\n")[0]
+        if "lock" in why:  # "database is locked", "lock timeout", "deadlock detected"
+            raise Busy(words("store-busy")) from error
+        raise NotReached(words("store-not-written", why=why)) from error
 
 
 def _number(id: str) -> int:

@@ -72,6 +72,7 @@ class IndexedFile(models.Model):
     province = models.CharField(max_length=80)
     organisation_class = models.CharField(max_length=80)
     language = models.CharField(max_length=80)
+    registration_number = models.CharField(max_length=300, db_index=True)
     renewal_date = models.DateField(null=True, db_index=True)
     currency = models.CharField(max_length=80)
     premium_expiring = models.DecimalField(max_digits=15, decimal_places=2, null=True)

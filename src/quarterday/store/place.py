@@ -27,6 +27,8 @@ _SQLITE = {
         "PRAGMA recursive_triggers=ON; PRAGMA secure_delete=ON;"
     ),
 }
+# As on SQLite, who cannot write within half a minute is told so.
+_POSTGRESQL = {"application_name": "quarterday", "options": "-c lock_timeout=30s"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +70,7 @@ class Place:
             "PASSWORD": parts.pop("password", ""),
             "HOST": parts.pop("host", ""),
             "PORT": parts.pop("port", ""),
-            "OPTIONS": {"application_name": "quarterday", **parts},
+            "OPTIONS": {**_POSTGRESQL, **parts},
             "CONN_MAX_AGE": 60,
         }
 

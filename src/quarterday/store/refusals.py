@@ -21,6 +21,10 @@ class NotStarted(Refused):
     """Raised when a store does not exist yet, or was made by an older version."""
 
 
+class NotReached(Refused):
+    """Raised when the database cannot be opened or written: not running, no right, disk full."""
+
+
 class Busy(Refused):
     """Raised when the database did not answer in time, so that nothing was written."""
 

@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
 import django
 from django.apps import apps
 from django.conf import settings
-from django.db import connections
+from django.db import OperationalError, connections
 
 from quarterday.core.words import words
 from quarterday.store.place import DATABASE, HOME, Place, chosen
-from quarterday.store.refusals import NotStarted
+from quarterday.store.refusals import NotReached, NotStarted
 
 SETTINGS = "quarterday.store.settings"
 
@@ -72,17 +74,31 @@ def _switch(place: Place) -> None:
 def start() -> Started:
     """Create the store, or bring it up to this version; what it holds stays.
 
-    The folder is its owner's alone, for it holds personal data and the signing key.
+    The folder is its owner's alone, for it holds personal data and the signing key. NotReached
+    when the folder cannot be made or the database not opened.
     """
     from django.core.management import call_command
 
-    from quarterday.store import guards, seals
+    from quarterday.store import guards, seals, verify
 
-    settings.QUARTERDAY_HOME.mkdir(mode=0o700, parents=True, exist_ok=True)
-    waiting = _waiting()
-    call_command("migrate", interactive=False, verbosity=0)
-    guards.create()  # a migration that was interrupted may not have come to them
-    return Started(_place(), waiting, seals.ensure_key())
+    with _reached():
+        settings.QUARTERDAY_HOME.mkdir(mode=0o700, parents=True, exist_ok=True)
+        waiting = _waiting()
+        call_command("migrate", interactive=False, verbosity=0)
+        guards.create()  # a migration that was interrupted may not have come to them
+        started = Started(_place(), waiting, seals.ensure_key())
+        if waiting and not started.is_new:
+            verify.rebuild()  # this version may index what the last one did not
+    return started
+
+
+@contextmanager
+def _reached() -> Iterator[None]:
+    try:
+        yield
+    except (OperationalError, OSError) as error:
+        why = str(error).partition("\n")[0]
+        raise NotReached(words("store-not-reached", place=_place().shown, why=why)) from error
 
 
 def _waiting() -> tuple[str, ...]:
@@ -95,7 +111,9 @@ def _waiting() -> tuple[str, ...]:
 
 
 def require_started() -> None:
-    """Raise NotStarted unless the store exists and is of this version."""
-    place = _place()
-    if (not place.url and not place.file.exists()) or _waiting():
-        raise NotStarted(words("store-not-started", place=place.shown))
+    """Raise NotStarted unless the store exists and is of this version; NotReached when unknown."""
+    connection = connections["default"]
+    name = connection.settings_dict["NAME"]
+    with _reached():
+        if (connection.vendor == "sqlite" and not Path(name).exists()) or _waiting():
+            raise NotStarted(words("store-not-started", place=_place().shown))

@@ -4,6 +4,8 @@
 
 store-bad-place = "{ $place }" names no store. Give a folder, or an address that starts with postgresql://.
 store-not-started = There is no store of this version at { $place }. Run "quarterday start" first; what a store holds stays.
+store-not-reached = The store at { $place } cannot be opened: { $why }. Check the folder, or whether the database runs.
+store-not-written = The database could not be written, so nothing was: { $why }. Check the disk and the database, then try again.
 store-busy = The database was busy for half a minute, so nothing was written. Try again; nothing was lost.
 store-unknown-file = There is no file "{ $file }". "quarterday list" shows the files there are.
 store-conflict = Nothing was written: { $by } changed the same records of file { $file } ({ $records }) after you opened it. Compare the two versions and save again.

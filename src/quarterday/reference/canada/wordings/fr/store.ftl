@@ -4,6 +4,8 @@
 
 store-bad-place = « { $place } » ne désigne aucun dépôt. Indiquez un dossier, ou une adresse qui commence par postgresql://.
 store-not-started = Il n’y a pas de dépôt de cette version à { $place }. Lancez d’abord « quarterday start »; le contenu d’un dépôt est conservé.
+store-not-reached = Impossible d’ouvrir le dépôt à { $place } : { $why }. Vérifiez le dossier, ou si la base de données fonctionne.
+store-not-written = La base de données n’a pu être écrite, rien ne l’a donc été : { $why }. Vérifiez le disque et la base de données, puis réessayez.
 store-busy = La base de données a été occupée pendant une demi-minute : rien n’a été écrit. Réessayez; rien n’est perdu.
 store-unknown-file = Il n’y a pas de dossier « { $file } ». « quarterday list » montre ceux qui existent.
 store-conflict = Rien n’a été écrit : { $by } a modifié les mêmes éléments du dossier { $file } ({ $records }) depuis que vous l’avez ouvert. Comparez les deux versions, puis enregistrez de nouveau.
