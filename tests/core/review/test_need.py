@@ -7,7 +7,7 @@ from decimal import Decimal
 from typing import Any
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from quarterday.catalogue.speech import Speech
@@ -152,6 +152,7 @@ def test_a_building_stands_in_its_own_province_else_in_the_organisation_s(
 VALUE = {"no": 0, "unknown": 1, "yes": 2}
 
 
+@settings(deadline=None)
 @given(
     st.sampled_from([True, False, None]),
     st.sampled_from([True, False, None]),
@@ -172,6 +173,7 @@ def test_any_and_all_join_as_in_kleene_s_logic(
     assert VALUE[need(Condition(all=parts), file).answer] == min(values)
 
 
+@settings(deadline=None)
 @given(
     st.builds(
         Operations,

@@ -15,7 +15,8 @@ from quarterday.core.reference import LANGUAGES, Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Tier
 from quarterday.core.review.priority import agenda, ordered
-from quarterday.core.review.rules.terms.gaps import MOST_NAMED, TOLD_ALONE, option_open
+from quarterday.core.review.rules.terms.changes import MOST_NAMED
+from quarterday.core.review.rules.terms.gaps import TOLD_ALONE, option_open
 from quarterday.core.values.cost import number
 
 CaseOf = Callable[..., Case]
@@ -258,6 +259,13 @@ def test_unanswered_questions_are_counted_listed_and_sent_back(
 def test_an_answered_profile_has_no_open_question(offer: Callable[..., Case]) -> None:
     known = HALL.model_copy(update={"contents_below_grade": True, "heating_type": "gas"})
     assert "questions" not in _found(offer(NOTHING, known))
+
+
+def test_terms_that_give_everything_leave_nothing_open(
+    case_of: CaseOf, terms_of: TermsOf, canada: Reference
+) -> None:
+    lines = tuple({"coverage": id} for id in canada.coverages)
+    assert not list(option_open(case_of(terms_of("offered", *lines), NOTHING, HALL)))
 
 
 def test_without_any_terms_there_is_nothing_to_hold_against_the_library(case_of: CaseOf) -> None:

@@ -11,7 +11,7 @@ from decimal import Decimal
 from typing import Any
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from quarterday.catalogue.load import reference
@@ -349,11 +349,13 @@ TERMS = st.builds(
 )
 
 
+@settings(deadline=None)
 @given(TERMS)
 def test_terms_do_not_differ_from_themselves(one: Terms) -> None:
     assert compare(one, one) == ()
 
 
+@settings(deadline=None)
 @given(TERMS, TERMS, st.randoms())
 def test_the_order_of_lines_does_not_matter(a: Terms, b: Terms, random: Any) -> None:
     shuffled = list(b.coverages)
@@ -373,12 +375,14 @@ def _told(d: Difference) -> tuple[Any, ...]:
     return d.kind, d.coverage, d.location, d.direction, d.before, d.after, d.more_borne
 
 
+@settings(deadline=None)
 @given(TERMS, TERMS)
 def test_comparing_the_other_way_round_turns_every_difference(a: Terms, b: Terms) -> None:
     there, back = compare(a, b), compare(b, a)
     assert sorted(map(str, map(_told, back))) == sorted(map(str, map(_turned, there)))
 
 
+@settings(deadline=None)
 @given(TERMS, TERMS)
 def test_what_moves_and_the_direction_agree(a: Terms, b: Terms) -> None:
     for difference in compare(a, b):
@@ -388,6 +392,7 @@ def test_what_moves_and_the_direction_agree(a: Terms, b: Terms) -> None:
             assert amount >= 0 or difference.direction == "better"
 
 
+@settings(deadline=None)
 @given(TERMS, TERMS, st.sampled_from(LANGUAGES))
 def test_every_difference_can_be_said_as_a_clause_and_as_a_sentence(
     a: Terms, b: Terms, language: str

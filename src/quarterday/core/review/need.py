@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from datetime import date
 from decimal import Decimal
 from typing import Literal
 
@@ -157,8 +156,6 @@ def _names_one(value: object, names: tuple[str, ...]) -> bool:
 
 
 def _unit(value: object) -> Unit:
-    if isinstance(value, date):
-        return "date"
     if isinstance(value, Decimal):
         return "money"
     return "count" if isinstance(value, int) and not isinstance(value, bool) else "text"

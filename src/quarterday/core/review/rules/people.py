@@ -14,7 +14,7 @@ from typing import Literal
 
 from quarterday.core.dates import add_months
 from quarterday.core.figure import Node, Parameter
-from quarterday.core.file.records import Operations, Terms
+from quarterday.core.file.records import Terms
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
 from quarterday.core.review.need import Need, need
@@ -162,11 +162,8 @@ def _due(case: Case) -> Iterator[Due]:
 
 
 def _dates(case: Case, due: tuple[Due, ...]) -> tuple[Node, ...]:
-    operations = case.file.get(Operations)
-    if operations is None:
-        return ()
     known = (d.step.field for d in due if d.last_on is not None)
-    return tuple(case.file.fact(operations, field, "date") for field in known)
+    return tuple(case.file.fact(case.file.operations, field, "date") for field in known)
 
 
 def activity_uncovered(case: Case) -> Iterator[Finding]:
