@@ -300,6 +300,7 @@ def test_the_issued_policy_is_to_be_checked_within_thirty_days(case_of: CaseOf) 
     """30 days after 2027-01-31 is Tuesday 2027-03-02."""
     found = due(case_of(BEGUN, as_of=date(2027, 2, 1)), "policy-check")
     assert (found.latest, found.is_late, found.is_impossible) == (date(2027, 3, 2), False, False)
+    assert not due(case_of(BEGUN, as_of=date(2027, 3, 2)), "policy-check").is_late
     assert due(case_of(BEGUN, as_of=date(2027, 3, 3)), "policy-check").is_late
 
 

@@ -64,6 +64,11 @@ def test_a_rated_line_is_split_between_its_exposure_and_its_rate() -> None:
     assert effects(found) == {"exposure": Decimal("450.00"), "rate": Decimal("550.00")}
 
 
+def test_without_tax_only_the_lines_count() -> None:
+    found = split([line(HALL, "100")], [line(HALL, "130")])
+    assert (found.before, found.after, found.change) == (Decimal(100), Decimal(130), Decimal(30))
+
+
 def test_only_the_exposure_moved() -> None:
     found = split([line(HALL, "2000", "1000000")], [line(HALL, "2200", "1100000")])
     assert effects(found) == {"exposure": Decimal("200.00")}

@@ -277,10 +277,16 @@ def test_a_wrong_registration_number_is_told_and_a_missing_one_is_not(
         ("L'Eglise Ste Anne Ltée", "L’Église Sainte-Anne"),
         ("Elm & Oak Society", "Elm and Oak Society"),
         ("Centre d'arts et métiers", "Centre d’arts & métiers"),
+        ("La Ruche", "Ruche"),
     ],
 )
 def test_names_that_differ_only_in_writing_are_the_same(insured: str, legal: str) -> None:
     assert plain_name(insured) == plain_name(legal)
+
+
+@pytest.mark.parametrize("name", ["The", "Inc.", "Les"])
+def test_a_name_that_is_only_an_article_or_an_ending_keeps_it(name: str) -> None:
+    assert plain_name(name) == name.casefold().rstrip(".")
 
 
 @pytest.mark.parametrize(

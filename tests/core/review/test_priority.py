@@ -112,6 +112,11 @@ def test_the_order_does_not_depend_on_the_order_told(luck: random.Random, count:
     assert agenda(luck.sample(found, count)) == ordered(found)[:MOST_DECISIONS]
 
 
+def test_the_leaders_decide_at_most_five_things() -> None:
+    found = [finding(f"rule-{n}", Priority(MONEY)) for n in range(7)]
+    assert [f.rule for f in agenda(found)] == ["rule-0", "rule-1", "rule-2", "rule-3", "rule-4"]
+
+
 @pytest.mark.parametrize(
     "fields",
     [{"kind": "know"}, {"kind": "send back"}, {"audience": ("broker",)}, {"set_aside": "agreed"}],
