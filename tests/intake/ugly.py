@@ -102,6 +102,7 @@ CLAIMS = (
      "2026-09-30", "Tuyau gelé"),
     ("0007", "S-102", "Dégâts d'eau", date(2024, 2, 3), "7 410,25 $", "2 000,00 $", "Ouvert",
      "2026-09-30", "Tuyau gelé"),
+    ("0007", "S-103", "vol", "03/04/2022", "610", "0", "fermé", "2026-09-30", "Troncs forcés"),
     ("0012", "NS-9", "Wind", "2023-09-17", 12800.1, 0, "closed", "2026-09-30", "Roof shingles"),
     ("0012", "NS-10", "slip and fall", "2022-05-05", 0, 15000, "open", "2026-09-30", ""),
     ("0012", "NS-10", "slip and fall", "2022-05-05", 0, 18000, "open", "2026-09-30", ""),
@@ -142,8 +143,8 @@ def build(path: Path) -> None:
     )
     _sheet(book, "Primes", PREMIUMS)
     claims = _sheet(book, "Sinistres", CLAIMS)
-    claims.cell(FIRST + 8, 4).number_format = "yyyy-mm-dd"  # zero, shown as a day of 1899
-    claims.cell(FIRST + 11, 5).data_type = "e"
+    claims.cell(FIRST + 9, 4).number_format = "yyyy-mm-dd"  # zero, shown as a day of 1899
+    claims.cell(FIRST + 12, 5).data_type = "e"
     _sheet(book, "Ancien fichier", (("Compte", "Nom"), (7, "Sainte-Odile"))).sheet_state = "hidden"
     _sheet(book, "Notes", (("À faire",), ("Appeler le trésorier",)))
     book.save(path)

@@ -182,6 +182,8 @@ class MonthDayReader:
         """Return month and day as ``12-31``; BadCell when the cell holds no such day."""
         if isinstance(raw, date):
             return f"{raw:%m-%d}"
+        if isinstance(raw, int | float):
+            raise bad("not-a-month-day")
         text = text_of(raw)
         if not text:
             return Said.BLANK

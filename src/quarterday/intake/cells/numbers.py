@@ -100,7 +100,7 @@ class _Marks:
     of_language: Mark | None
 
     def of(self, text: str) -> Mark | None:
-        """Return the decimal mark of a text: as the column has it, else its sign, else the language.
+        """Return the decimal mark of a text: the column's, else the sign's, else the language's.
 
         None when the column contradicts itself or nothing tells.
         """
