@@ -31,16 +31,17 @@ def _told(number: int, seed: int, as_of: date) -> dict[str, Any]:
     of = people.who(dice, number)
     places = premises(dice, of, as_of)
     persons = people.contacts(dice, of, as_of)
+    profile = people.operations(dice, of, as_of)
     return {
         "office": "port-ellery",
         "mail": f"b{number:06d}",
         "organisation": people.organisation(dice, of, as_of),
         "contacts": persons,
         "authorities": people.authorities(dice, persons),
-        "operations": people.operations(dice, of, as_of),
+        "operations": profile,
         "buildings": {place.id: place.facts for place in places},
         "valuations": [valuation for place in places for valuation in place.valuations],
-        "policy": cover.policy(dice, of, places, as_of),
+        "policy": cover.policy(dice, of, places, profile["does"], as_of),
         "claims": losses.losses(dice, of, places, as_of - LOSS_RUN_AGE),
         "interests": people.interests(dice, of, as_of, places[0].id),
     }

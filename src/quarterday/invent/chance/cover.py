@@ -14,18 +14,31 @@ from quarterday.invent.chance.premises import Premises
 from quarterday.invent.notation.plans import plan
 
 OFFERED_WITHIN = 90  # days before the renewal by which the insurer has made its offer
+ABUSE = ("abuse-liability", "abuse-defence", "abuse-therapy")
+COVERED_BY = {
+    "counselling": "counselling-liability",
+    "food_service": "products-liability",
+    "hall_rental": "hall-rental-liability",
+    "volunteer_drivers": "non-owned-vehicle",
+}
+MOSTLY = 0.88
 Notation = dict[str, Any]
 
 
-def policy(dice: Dice, of: Who, places: tuple[Premises, ...], as_of: date) -> Notation:
-    """Draw the policy in force and, when its renewal is near, the insurer's offer."""
+def policy(
+    dice: Dice, of: Who, places: tuple[Premises, ...], does: list[str], as_of: date
+) -> Notation:
+    """Draw the policy in force and, when its renewal is near, the insurer's offer.
+
+    ``does`` are the answers of the operations profile: what is done is mostly covered.
+    """
     renewal = as_of + timedelta(days=dice.whole(1, YEAR))
     name = _plan(dice, of)
     told: Notation = {
         "plan": name,
         "number": f"P-{of.number:07d}",
         "renewal": renewal,
-        "expiring": _expiring(dice, places, name, add_years(renewal, -1)),
+        "expiring": _expiring(dice, places, _left_out(dice, name, does), add_years(renewal, -1)),
     }
     if (renewal - as_of).days <= OFFERED_WITHIN:
         told["offered"] = _offered(dice, places, told["expiring"])
@@ -54,8 +67,10 @@ def _sums(places: tuple[Premises, ...], factor: float = 1.0) -> dict[str, Any]:
     return lines
 
 
-def _expiring(dice: Dice, places: tuple[Premises, ...], name: str, start: date) -> Notation:
-    lines = {**_sums(places), **_left_out(dice, name)}
+def _expiring(
+    dice: Dice, places: tuple[Premises, ...], left_out: dict[str, None], start: date
+) -> Notation:
+    lines = {**_sums(places), **left_out}
     if "sewer-backup" not in lines:
         limit = dice.one((10_000, 25_000, 25_000, 50_000, 100_000))
         lines["sewer-backup"] = {"limit": limit, "price": rounded(limit**0.5, 5)}
@@ -65,7 +80,7 @@ def _expiring(dice: Dice, places: tuple[Premises, ...], name: str, start: date) 
     if dice.chance(0.35):
         each["building"]["agreed_value_until"] = add_years(start, dice.one((1, 2, 3)))
     if not dice.chance(0.8):
-        lines |= {key: {"qualified": False} for key in _carried(lines, "abuse-")}
+        lines |= {key: {"qualified": False} for key in ABUSE if key not in lines}
     rates = {"building": _rate(dice, 0.0022), "contents": _rate(dice, 0.0028)}
     return {"each": each if any(p.building for p in places) else {}, "rates": rates, "lines": lines}
 
@@ -74,23 +89,23 @@ def _rate(dice: Dice, median: float) -> Decimal:
     return Decimal(rounded(dice.spread(median, 0.25) * 1e6, 10)) / 1_000_000
 
 
-def _left_out(dice: Dice, name: str) -> dict[str, None]:
+def _left_out(dice: Dice, name: str, does: list[str]) -> dict[str, None]:
     """Return the plan's lines that this policy does not carry."""
+    needed = {coverage for answer, coverage in COVERED_BY.items() if answer in does}
     shares = likely()["carried"]
-    return {key: None for key in plan(name)["lines"] if not dice.chance(shares.get(key, 1.0))}
-
-
-def _carried(lines: dict[str, Any], begins: str) -> list[str]:
-    known = ("abuse-liability", "abuse-defence", "abuse-therapy")
-    return [key for key in known if key.startswith(begins) and key not in lines]
+    return {
+        key: None
+        for key in plan(name)["lines"]
+        if not dice.chance(MOSTLY if key in needed else shares.get(key, 1.0))
+    }
 
 
 def _offered(dice: Dice, places: tuple[Premises, ...], expiring: Notation) -> Notation:
     """Draw an offer: values up, rates moved, now and then a worse condition and options."""
     moved = {k: _moved(dice, rate) for k, rate in expiring["rates"].items()}
     lines: dict[str, Any] = _sums(places, factor=1.03)
-    if dice.chance(0.08):
-        lines["sewer-backup"] = {"deductible": 10_000} if "sewer-backup" not in lines else {}
+    if expiring["lines"]["sewer-backup"] and dice.chance(0.08):
+        lines["sewer-backup"] = {"deductible": 10_000}
     if dice.chance(0.05):
         lines["volunteer-accident"] = None
     each = {}
