@@ -258,7 +258,13 @@ def test_the_chart_tells_what_is_projected_from_what_is_published(case_of: CaseO
 
 def test_the_sums_insured_of_earlier_terms_come_first(case_of: CaseOf) -> None:
     issued = Terms(stage="issued", start=date(2026, 1, 31), end=RENEWAL, coverages=(line(800_000),))
-    found = hall(case_of(HALL, valued(), issued, offered(line(820_000))))
+    asked = Terms(
+        stage="offered", start=date(2025, 1, 31), end=RENEWAL, coverages=(line(1),)
+    )  # an offer is not what was insured
+    later = Terms(stage="issued", start=END, end=date(2029, 1, 31), coverages=(line(2),))
+    case = case_of(HALL, valued(), issued, asked, offered(line(820_000)))
+    found = hall(case)
+    assert hall(case_of(HALL, valued(), issued, later)).history[-1].amount == cad(2)
     steps = [(step.start, step.end, step.amount) for step in found.history]
     assert steps == [
         (date(2026, 1, 31), RENEWAL, cad(800_000)), (RENEWAL, END, cad(820_000)),
@@ -334,6 +340,7 @@ def test_the_margin_says_how_far_costs_may_rise(case_of: CaseOf) -> None:
     margin = found.coinsured.margin.number
     risen = found.coinsured.position.value * (1 + margin) * Decimal("0.9")
     assert margin > 0
+    assert found.coinsured.margin.how.id == "values-how-margin"
     assert abs(risen.amount - 2_000_000) < 1
 
 
@@ -347,6 +354,7 @@ def test_an_agreed_value_for_the_whole_term_means_no_penalty_and_no_chance(
     assert found.chance is not None
     assert found.chance.number == 0
     assert all(not penalty.money for penalty in found.penalties)
+    assert found.margin.how.id == "values-how-margin-none"
 
 
 def test_a_better_valuation_leaves_less_chance_around_the_same_figure(case_of: CaseOf) -> None:
@@ -362,8 +370,10 @@ def test_a_better_valuation_leaves_less_chance_around_the_same_figure(case_of: C
     assert 0 < chance("formal-appraisal") < chance("desk-valuation") < chance("owner-estimate")
 
 
-def test_a_stated_amount_needs_no_chance(case_of: CaseOf) -> None:
-    terms = offered(line(800_000, coinsurance_stated_amount=Decimal(1_000_000)))
+@pytest.mark.parametrize("percentage", [None, Decimal("0.9")])
+def test_a_stated_amount_needs_no_chance(case_of: CaseOf, percentage: Decimal | None) -> None:
+    stated = Decimal(1_000_000)
+    terms = offered(line(800_000, coinsurance_stated_amount=stated, coinsurance=percentage))
     found = hall(case_of(HALL, valued(), terms)).coinsured
     assert found is not None
     assert (found.share.number, found.chance, found.expected) == (Decimal("0.8"), None, None)

@@ -38,7 +38,8 @@ def test_coinsurance_heeds_a_limit_of_its_own(canada: Reference) -> None:
 
 def test_a_share_that_never_ends_is_cut_to_ten_places(canada: Reference) -> None:
     given = {"value": 1000000, "required": "0.9", "carried": 600000, "loss": 300000}
-    assert coinsurance(given, canada)["share"] == "0.6666666667"
+    done = coinsurance(given, canada)
+    assert (done["share"], done["paid"]) == ("0.6666666667", "200000.00"), "no deductible is none"
 
 
 COINSURANCE = {"value": 1, "required": "0.8", "carried": 1, "loss": 1, "deductible": 0}

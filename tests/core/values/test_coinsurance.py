@@ -180,6 +180,11 @@ def test_without_a_clause_no_step_speaks_of_a_share() -> None:
     assert ids == ["values-step-no-clause", "values-step-limit-enough", "values-step-paid"]
 
 
+def test_enough_insured_is_told_as_enough() -> None:
+    ids = [step.id for step in case(250_000, "0.8", 200_000, 40_000, 250).steps]
+    assert ids[1:3] == ["values-step-full-share", "values-step-deductible"]
+
+
 def test_a_limit_that_is_reached_is_told() -> None:
     ids = [step.id for step in case(100_000, "0.8", 80_000, 100_000).steps]
     assert "values-step-limit-reached" in ids

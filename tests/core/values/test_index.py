@@ -162,7 +162,7 @@ def test_part_of_a_year_is_projected_by_its_days() -> None:
 
 
 def test_a_day_past_the_last_figure_without_a_rate_is_refused() -> None:
-    with pytest.raises(NotCoveredError, match="give the yearly rate"):
+    with pytest.raises(NotCoveredError, match=r"ends with 2020Q2; .* give the yearly rate"):
         SIMPLE.at(date(2020, 5, 16), None)
 
 
@@ -184,6 +184,21 @@ def test_figures_with_quarters_between_them_are_joined_in_one_line() -> None:
     days = (date(2021, 11, 15) - date(2019, 11, 15)).days
     found = curve.at(date(2020, 11, 15), None).value
     assert math.isclose(found, 100 * 1.44 ** (366 / days), rel_tol=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("day", "quarters"),
+    [
+        (date(2020, 1, 1), ["2020Q1"]),
+        (date(2020, 2, 15), ["2020Q1"]),
+        (date(2020, 2, 16), ["2020Q1", "2020Q2"]),
+        (date(2020, 5, 14), ["2020Q1", "2020Q2"]),
+        (date(2020, 5, 15), ["2020Q2"]),
+        (date(2021, 1, 1), ["2020Q2"]),
+    ],
+)
+def test_a_level_names_the_one_or_two_figures_it_comes_from(day: date, quarters: list[str]) -> None:
+    assert [str(quarter) for quarter in SIMPLE.around(day)] == quarters
 
 
 LEVELS = st.decimals(min_value="50", max_value="250", places=1)

@@ -107,8 +107,9 @@ def index_value(given: Mapping[str, object], reference: Reference) -> Done:
         words("values-step-indexed", value=value, factor=factor, result=result),
     ]  # fmt: skip
     if change.projected:
+        assert rate is not None
         last = spoken(curve.quarters[-1])
-        said = words("values-caution-projected-index", last=last, rate=Rate(rate or Decimal(0)))
+        said = words("values-caution-projected-index", last=last, rate=Rate(rate))
         steps.append(said)
     return {
         "factor": _ratio(change.ratio),
