@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import os
-import sys
+from typing import Any
 
 import click
 
@@ -20,14 +19,36 @@ from quarterday.cli.commands import (
 from quarterday.cli.screen import Screen
 from quarterday.cli.trouble import sentences
 
-LANGUAGE = "QUARTERDAY_LANGUAGE"
 STOPPED = 1
 
 
-@click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80})
-@click.option("--store", envvar="QUARTERDAY_STORE",
-              help="Folder of the embedded store, or the address of a PostgreSQL database.")  # fmt: skip
-@click.option("--language", envvar=LANGUAGE, type=click.Choice(["en", "fr"]),
+class Program(click.Group):
+    """Commands that tell of trouble in a sentence, in the person's language, and stop."""
+
+    def invoke(self, ctx: click.Context) -> Any:  # noqa: ANN401 - as click has it
+        """Run the command that was named; exit 1 when something a person can mend is wrong."""
+        try:
+            return super().invoke(ctx)
+        except click.exceptions.ClickException:
+            raise
+        except Exception as trouble:
+            screen = ctx.find_object(Screen)
+            told = tuple(sentences(trouble, screen.language if screen else "en"))
+            if not told:
+                raise
+            click.echo("\n".join(told), err=True)
+            ctx.exit(STOPPED)
+
+
+@click.group(
+    cls=Program, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80}
+)
+@click.option(
+    "--store",
+    envvar="QUARTERDAY_STORE",
+    help="Folder of the embedded store, or the address of a PostgreSQL database.",
+)
+@click.option("--language", envvar="QUARTERDAY_LANGUAGE", type=click.Choice(["en", "fr"]),
               default="en", show_default=True, help="The language to speak.")  # fmt: skip
 @click.version_option(package_name="quarterday", prog_name="quarterday")
 @click.pass_context
@@ -39,7 +60,6 @@ def cli(context: click.Context, store: str | None, language: str) -> None:
     from quarterday.store import setup
 
     setup.configure(store)
-    os.environ[LANGUAGE] = language  # the programs that this one starts speak it too
     context.obj = Screen(language)
 
 
@@ -67,20 +87,4 @@ for command in (
 
 def main() -> None:
     """Run the program: exit 0 done, 1 stopped by what was found, 2 wrong usage."""
-    try:
-        cli.main(standalone_mode=False)
-    except click.exceptions.Exit as stop:
-        sys.exit(stop.exit_code)
-    except click.Abort:
-        sys.exit(130)
-    except click.ClickException as wrong:
-        wrong.show()
-        sys.exit(wrong.exit_code)
-    except BrokenPipeError:
-        sys.exit(STOPPED)
-    except Exception as trouble:
-        told = tuple(sentences(trouble, os.environ.get(LANGUAGE, "en")))
-        if not told:
-            raise
-        click.echo("\n".join(told), err=True)
-        sys.exit(STOPPED)
+    cli()

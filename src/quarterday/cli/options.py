@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date, datetime
+from functools import wraps
+from typing import ParamSpec, TypeVar
 
 import click
 
 from quarterday.cli.screen import Screen
 
+P = ParamSpec("P")
+R = TypeVar("R")
 
-class DayType(click.ParamType):
+
+class DayType(click.ParamType[date]):
     """A day written as ISO 8601 (2026-11-25)."""
 
     name = "date"
@@ -26,7 +32,7 @@ class DayType(click.ParamType):
             self.fail(f"{value!r} is not a day; write it like 2026-11-25.", param, ctx)
 
 
-class SpanType(click.ParamType):
+class SpanType(click.ParamType[tuple[date, date]]):
     """Days from one to another, the second not included (2026-12-01..2027-01-01)."""
 
     name = "from..to"
@@ -62,6 +68,19 @@ due_option = click.option(
     "--due", type=SPAN, help="Renewals from one day to another, the second not included."
 )
 all_option = click.option("--all", "everything", is_flag=True, help="Every file of the book.")
+
+
+def needs_store(command: Callable[P, R]) -> Callable[P, R]:
+    """Let a command run on a store that exists and is of this version; NotStarted otherwise."""
+
+    @wraps(command)
+    def checked(*args: P.args, **options: P.kwargs) -> R:
+        from quarterday.store import setup
+
+        setup.require_started()
+        return command(*args, **options)
+
+    return checked
 
 
 def screen_of(context: click.Context) -> Screen:

@@ -9,7 +9,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cached_property
 from textwrap import wrap
-from typing import Any, TypeVar
+from typing import Any, Literal, TypeVar
 
 from rich.console import Console
 from rich.markup import escape
@@ -86,7 +86,7 @@ class Screen:
         """Print a table; ``right`` lists the numbers of the columns set to the right ("23")."""
         made = Table(box=None, pad_edge=False, header_style="bold", padding=(0, 2, 0, 0))
         for number, heading in enumerate(headings):
-            justify = "right" if str(number) in right else "left"
+            justify: Literal["left", "right"] = "right" if str(number) in right else "left"
             made.add_column(escape(heading), justify=justify, overflow="fold")
         for row in rows:
             made.add_row(*(escape(cell) for cell in row))

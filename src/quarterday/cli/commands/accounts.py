@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 import click
 
-from quarterday.cli.options import DAY, due_option, json_option, screen_of
+from quarterday.cli.options import DAY, due_option, json_option, needs_store, screen_of
 from quarterday.cli.screen import Screen
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import Record, Terms
@@ -36,6 +36,7 @@ def start(context: click.Context) -> None:
 @click.option("--search", default="", help="Words in the name, the town or the file's id.")
 @json_option
 @click.pass_context
+@needs_store
 def list_renewals(
     context: click.Context, due: tuple[date, date] | None, search: str, as_json: bool
 ) -> None:
@@ -91,6 +92,7 @@ def _row(screen: Screen, listed: Listed) -> tuple[str, ...]:
 @click.option("--as-known", type=DAY, help="As the file was known at the end of that day.")
 @json_option
 @click.pass_context
+@needs_store
 def show(context: click.Context, file: str, as_known: date | None, as_json: bool) -> None:
     """Show what is known about a FILE."""
     from quarterday.store import ledger
@@ -158,6 +160,7 @@ def _limit(screen: Screen, terms: Terms, limit: object) -> str:
 @click.option("--as-known", type=DAY, help="Only what was recorded by the end of that day.")
 @json_option
 @click.pass_context
+@needs_store
 def history(context: click.Context, file: str, as_known: date | None, as_json: bool) -> None:
     """List a FILE's entries: what, when, by whom, from which row of which document."""
     from quarterday.store import ledger

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 import click
 
-from quarterday.cli.options import json_option, screen_of
+from quarterday.cli.options import json_option, needs_store, screen_of
 from quarterday.cli.screen import Screen
 
 if TYPE_CHECKING:
@@ -34,6 +34,7 @@ if TYPE_CHECKING:
               help="Who loads it.")  # fmt: skip
 @json_option
 @click.pass_context
+@needs_store
 def load(
     context: click.Context, /, *, paths: tuple[Path, ...], only_preview: bool,
     accept_with_errors: bool, profile: Path | None, keep_profile: bool, annotate: Path | None,

@@ -9,7 +9,15 @@ from pathlib import Path
 import click
 
 from quarterday.cli.choice import chosen_files
-from quarterday.cli.options import DAY, all_option, due_option, json_option, screen_of, today
+from quarterday.cli.options import (
+    DAY,
+    all_option,
+    due_option,
+    json_option,
+    needs_store,
+    screen_of,
+    today,
+)
 from quarterday.cli.screen import Screen
 from quarterday.core.words import Term
 
@@ -28,6 +36,7 @@ from quarterday.core.words import Term
 @click.option("--workers", type=click.IntRange(1, 64), default=2, show_default=True)
 @json_option
 @click.pass_context
+@needs_store
 def package(
     context: click.Context, /, *, files: tuple[str, ...], due: tuple[date, date] | None,
     everything: bool, out: Path, paper: str | None, as_of: date | None, brand: Path | None,

@@ -6,13 +6,14 @@ import sys
 
 import click
 
-from quarterday.cli.options import json_option, screen_of
+from quarterday.cli.options import json_option, needs_store, screen_of
 
 
 @click.command()
 @click.argument("file", required=False)
 @json_option
 @click.pass_context
+@needs_store
 def verify(context: click.Context, file: str | None, as_json: bool) -> None:
     """Check the chain of entries, the index tables, the originals and the seals."""
     from quarterday.store.verify import verify as verify_store

@@ -57,7 +57,7 @@ def coverages(context: click.Context, as_json: bool, id: str | None) -> None:
     screen = screen_of(context)
     library = screen.reference.coverages
     if id is not None and id not in library:
-        raise click.BadParameter(screen.words("cli-no-coverage", id=id))
+        raise click.BadParameter(screen.words("cli-no-coverage", coverage=id))
     chosen = [library[id]] if id else list(library.values())
     if as_json:
         screen.json([coverage.model_dump(mode="json", exclude_none=True) for coverage in chosen])

@@ -14,6 +14,7 @@ from quarterday.cli.options import (
     as_of_option,
     due_option,
     json_option,
+    needs_store,
     screen_of,
 )
 from quarterday.cli.screen import Screen
@@ -31,6 +32,7 @@ from quarterday.core.words import Term
 @as_of_option
 @json_option
 @click.pass_context
+@needs_store
 def review_files(
     context: click.Context, /, *, files: tuple[str, ...], due: tuple[date, date] | None,
     everything: bool, as_of: date, as_json: bool,
@@ -98,6 +100,7 @@ def _row(screen: Screen, file: File, review: Review) -> tuple[str, ...]:
 @as_of_option
 @json_option
 @click.pass_context
+@needs_store
 def why(context: click.Context, file: str, figure: str, as_of: date, as_json: bool) -> None:
     """Show what a FIGURE of a FILE's review was made from, down to its sources."""
     from quarterday.office import plain, reviewing
@@ -130,6 +133,7 @@ def _tree(screen: Screen, node: Node, depth: int = 0) -> None:
 @click.option("--licence", required=True, help="Number of the licence.")
 @click.option("--as-of", type=DAY, required=True, help="The day of the review that was read.")
 @click.pass_context
+@needs_store
 def sign(context: click.Context, file: str, reviewer: str, licence: str, as_of: date) -> None:
     """Sign a FILE's review as the licensed person who read it."""
     from quarterday.office import reviewing

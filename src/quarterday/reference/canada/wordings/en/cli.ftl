@@ -25,7 +25,7 @@ cli-files = { $n ->
    *[other] { $n } files.
 }
 cli-renews = Renews on { $day }.
-cli-no-coverage = There is no coverage { $id } in the library; "quarterday coverages" lists them.
+cli-no-coverage = There is no coverage { $coverage } in the library; "quarterday coverages" lists them.
 cli-does-not = What it does not do: { $text }
 cli-board-asks = What a board should ask: { $text }
 cli-answers = Causes of loss it answers: { $causes }.

@@ -25,7 +25,7 @@ cli-files = { $n ->
    *[other] { $n } dossiers.
 }
 cli-renews = Échéance : { $day }.
-cli-no-coverage = Il n'y a pas de garantie { $id } dans le catalogue; « quarterday coverages » en donne la liste.
+cli-no-coverage = Il n'y a pas de garantie { $coverage } dans le catalogue; « quarterday coverages » en donne la liste.
 cli-does-not = Ce qu'elle ne fait pas : { $text }
 cli-board-asks = Ce qu'un conseil devrait demander : { $text }
 cli-answers = Causes de sinistre auxquelles elle répond : { $causes }.
