@@ -20,6 +20,10 @@ from quarterday.core.reference import LANGUAGES, Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Tier
 from quarterday.core.review.rules.terms import RULES, changes
+from quarterday.core.review.rules.terms.agreed import not_as_agreed, not_as_requested
+from quarterday.core.review.rules.terms.dropped import dropped
+from quarterday.core.review.rules.terms.wider import added, better, unclear
+from quarterday.core.review.rules.terms.worse import worse
 
 CaseOf = Callable[..., Case]
 TermsOf = Callable[..., Terms]
@@ -53,35 +57,35 @@ def offered(case_of: CaseOf, terms_of: TermsOf) -> Callable[..., Case]:
 def test_a_coverage_that_is_not_offered_again_is_decided(
     offered: Callable[..., Case], canada: Reference
 ) -> None:
-    found = the(changes.dropped(offered([SEWER, GLASS], [GLASS], HALL)))
+    found = the(dropped(offered([SEWER, GLASS], [GLASS], HALL)))
     assert (found.id, found.kind, found.by) == ("terms.dropped@sewer-backup", "decide", RENEWAL)
     assert found.priority.tier is Tier.LAPSES
     assert found.priority.at_risk == Money(Decimal(100000))
     say = Speech(canada, "en").say
-    assert say(found.title) == "Sewer backup is not in the new offer"
+    assert say(found.title) == "Gone from the new offer: Sewer backup"
     assert "up to $100,000" in say(found.means)
     assert [say(r) for r in found.priority.reasons] == [
         "This cover ends on January 31, 2027 unless something is done.",
-        "This matters because Main hall has a basement.",
+        "This matters because there is a basement at Main hall.",
     ]
 
 
 def test_nothing_is_dropped_when_all_is_offered_again_or_nothing_is_offered_yet(
     offered: Callable[..., Case], case_of: CaseOf, terms_of: TermsOf
 ) -> None:
-    assert not list(changes.dropped(offered([SEWER], [SEWER])))
-    assert not list(changes.dropped(case_of(terms_of("issued", SEWER))))
-    assert not list(changes.dropped(case_of(terms_of("offered", GLASS))))
+    assert not list(dropped(offered([SEWER], [SEWER])))
+    assert not list(dropped(case_of(terms_of("issued", SEWER))))
+    assert not list(dropped(case_of(terms_of("offered", GLASS))))
 
 
 def test_what_nobody_needs_may_go(offered: Callable[..., Case]) -> None:
     nothing = Operations(owns_premises=False, rents_premises=False)
-    found = the(changes.dropped(offered([SEWER], [], nothing)))
+    found = the(dropped(offered([SEWER], [], nothing)))
     assert (found.kind, found.priority.tier) == ("know", Tier.MONEY)
 
 
 def test_whether_it_is_needed_and_nobody_knows_it_is_decided(offered: Callable[..., Case]) -> None:
-    found = the(changes.dropped(offered([SEWER], [])))
+    found = the(dropped(offered([SEWER], [])))
     assert found.kind == "decide"
 
 
@@ -89,14 +93,14 @@ def test_whether_it_is_needed_and_nobody_knows_it_is_decided(offered: Callable[.
 def test_a_small_coverage_that_goes_is_only_told(
     offered: Callable[..., Case], limit: int | None, kind: str
 ) -> None:
-    assert the(changes.dropped(offered([{**GLASS, "limit": limit}], []))).kind == kind
+    assert the(dropped(offered([{**GLASS, "limit": limit}], []))).kind == kind
 
 
 def test_cover_for_harm_to_people_ranks_by_duty_however_small(
     offered: Callable[..., Case],
 ) -> None:
     general = {"coverage": "general-liability", "limit": 1000}
-    found = the(changes.dropped(offered([general], [])))
+    found = the(dropped(offered([general], [])))
     assert (found.kind, found.priority.tier) == ("decide", Tier.SAFETY_OR_DUTY)
 
 
@@ -104,26 +108,26 @@ def test_abuse_cover_is_left_to_its_own_rule_while_people_are_in_care(
     offered: Callable[..., Case],
 ) -> None:
     abuse = {"coverage": "abuse-liability", "limit": 500000}
-    assert not list(changes.dropped(offered([abuse], [], Operations(children=True))))
-    assert not list(changes.dropped(offered([abuse], [])))
+    assert not list(dropped(offered([abuse], [], Operations(children=True))))
+    assert not list(dropped(offered([abuse], [])))
     nobody = Operations(children=False, youth=False, vulnerable_adults=False,
                         day_care=False, school=False, camp=False)  # fmt: skip
-    assert the(changes.dropped(offered([abuse], [], nobody))).kind == "know"
+    assert the(dropped(offered([abuse], [], nobody))).kind == "know"
 
 
 def test_a_coverage_dropped_at_one_place_names_it(
     offered: Callable[..., Case], canada: Reference
 ) -> None:
     lines = [{"coverage": "glass", "location": at, "limit": 9000} for at in ("hall", "shed")]
-    found = the(changes.dropped(offered(lines, lines[1:], HALL)))
-    assert Speech(canada, "en").say(found.title) == "Glass is not in the new offer for Main hall"
+    found = the(dropped(offered(lines, lines[1:], HALL)))
+    assert Speech(canada, "en").say(found.title) == "Gone from the new offer for Main hall: Glass"
 
 
 def test_the_price_of_taking_it_back_is_told_when_there_is_one(
     offered: Callable[..., Case], canada: Reference
 ) -> None:
     options = [{"coverage": "sewer-backup", "limit": 100000, "price": 310}]
-    found = the(changes.dropped(offered([SEWER], [], HALL, options=options)))
+    found = the(dropped(offered([SEWER], [], HALL, options=options)))
     assert found.priority.cost == Money(Decimal(310))
     assert Speech(canada, "en").say(found.todo).startswith("Decide: take it back for $310 a year")
 
@@ -132,7 +136,7 @@ def test_claims_made_cover_that_goes_calls_for_a_report_before_the_day(
     offered: Callable[..., Case], canada: Reference
 ) -> None:
     board = {"coverage": "directors-and-officers", "limit": 1000000, "claims_made": True}
-    todo = Speech(canada, "en").say(the(changes.dropped(offered([board], []))).todo)
+    todo = Speech(canada, "en").say(the(dropped(offered([board], []))).todo)
     assert "Before January 31, 2027, report anything that might become a claim" in todo
 
 
@@ -143,7 +147,7 @@ def test_a_narrower_coverage_is_one_finding_with_all_its_changes(
     offered: Callable[..., Case], canada: Reference
 ) -> None:
     after = {**SEWER, "limit": 50000, "deductible": 10000}
-    found = the(changes.worse(offered([SEWER, GLASS], [after, GLASS])))
+    found = the(worse(offered([SEWER, GLASS], [after, GLASS])))
     assert (found.id, found.kind) == ("terms.worse@sewer-backup", "decide")
     assert found.priority.at_risk == Money(Decimal(50000))
     say = Speech(canada, "en").say
@@ -157,8 +161,8 @@ def test_a_narrower_coverage_is_one_finding_with_all_its_changes(
 def test_nothing_is_worse_when_nothing_or_only_the_good_changed(
     offered: Callable[..., Case],
 ) -> None:
-    assert not list(changes.worse(offered([SEWER], [SEWER])))
-    assert not list(changes.worse(offered([SEWER], [{**SEWER, "deductible": 1000}])))
+    assert not list(worse(offered([SEWER], [SEWER])))
+    assert not list(worse(offered([SEWER], [{**SEWER, "deductible": 1000}])))
 
 
 @pytest.mark.parametrize(("deductible", "kind"), [(7499, "know"), (7500, "decide")])
@@ -166,7 +170,7 @@ def test_a_worse_term_is_decided_from_the_parameter_s_amount_on(
     offered: Callable[..., Case], deductible: int, kind: str
 ) -> None:
     case = offered([SEWER], [{**SEWER, "deductible": deductible}])
-    found = the(changes.worse(case))
+    found = the(worse(case))
     assert found.kind == kind
     assert case.parameter(changes.WORTH_DECIDING) in found.evidence
 
@@ -184,7 +188,7 @@ def test_a_worse_term_is_decided_from_the_parameter_s_amount_on(
 def test_a_change_that_can_bite_is_decided_without_an_amount(
     offered: Callable[..., Case], fields: dict[str, Any], kind: str
 ) -> None:
-    found = the(changes.worse(offered([{**GLASS, "basis": "replacement"}],
+    found = the(worse(offered([{**GLASS, "basis": "replacement"}],
                                       [{**GLASS, "basis": "replacement", **fields}])))  # fmt: skip
     assert (found.kind, found.priority.at_risk) == (kind, None)
 
@@ -193,7 +197,7 @@ def test_clauses_with_a_rule_of_their_own_are_not_told_twice(offered: Callable[.
     line = {"coverage": "general-liability"}
     before = {**line, "defence": "outside", "qualified": True, "damages": ("punitive",)}
     after = {**line, "defence": "inside", "qualified": False, "damages": ()}
-    assert not list(changes.worse(offered([before], [after])))
+    assert not list(worse(offered([before], [after])))
 
 
 def test_the_same_change_at_several_buildings_is_told_once(
@@ -202,7 +206,7 @@ def test_the_same_change_at_several_buildings_is_told_once(
     before = [{"coverage": "building", "location": at, "deductible": 1000} for at in ("a", "b")]
     after = [{**line, "deductible": 9000} for line in before]
     buildings = (Building(id="a", name="Chapel"), Building(id="b", name="Manse"))
-    found = the(changes.worse(offered(before, after, *buildings)))
+    found = the(worse(offered(before, after, *buildings)))
     said = Speech(canada, "en").say(found.means)
     assert said.endswith("rises from $1,000 to $9,000 (Chapel and Manse).")
     assert said.count("deductible") == 1
@@ -212,9 +216,53 @@ def test_a_change_at_one_building_names_it_in_the_title(
     offered: Callable[..., Case], canada: Reference
 ) -> None:
     line = {"coverage": "building", "location": "hall", "limit": 900000}
-    found = the(changes.worse(offered([line], [{**line, "limit": 850000}], HALL)))
+    found = the(worse(offered([line], [{**line, "limit": 850000}], HALL)))
     said = Speech(canada, "en").say(found.title)
     assert said == "Building (Main hall): up to $50,000 more of a loss would be yours"
+
+
+def test_a_grave_change_is_the_title(offered: Callable[..., Case], canada: Reference) -> None:
+    line = {"coverage": "building", "limit": 900000, "basis": "replacement"}
+    after = {**line, "limit": 890000, "coinsurance": "0.9"}
+    found = the(worse(offered([line], [after])))
+    assert Speech(canada, "en").say(found.title) == (
+        "Building: a coinsurance rule of 90% now applies "
+        "(it cuts what is paid when the sum insured is too low)"
+    )
+
+
+def test_coverages_that_change_alike_share_a_finding(
+    offered: Callable[..., Case], canada: Reference
+) -> None:
+    before = [{"coverage": id, "location": "hall"} for id in ("building", "contents", "glass")]
+    after = [{**line, "coinsurance": "0.9"} for line in before[:2]] + before[2:]
+    found = the(worse(offered(before, after, HALL)))
+    assert found.id == "terms.worse@building+contents"
+    assert Speech(canada, "en").say(found.title).startswith("Building and Contents (Main hall): ")
+    assert {e.id.split("/")[4] for e in found.evidence if e.id.startswith("terms/")} == {
+        "building",
+        "contents",
+    }
+    apart = [{**after[0], "coinsurance": "0.8"}, *after[1:]]
+    assert len(list(worse(offered(before, apart, HALL)))) == 2
+
+
+def test_the_key_of_many_coverages_stays_short(offered: Callable[..., Case]) -> None:
+    """What sets a finding aside keeps its id in eighty characters."""
+    ids = ("building", "contents", "equipment", "outdoor-property", "organ-and-fine-arts", "glass")
+    before = [{"coverage": id} for id in ids]
+    found = the(worse(offered(before, [{**line, "coinsurance": "0.9"} for line in before])))
+    assert found.id == "terms.worse@building+5"
+
+
+@pytest.mark.parametrize(("qualified", "kind"), [(True, "decide"), (False, "know")])
+def test_abuse_cover_that_waits_for_the_declaration_is_decided_there(
+    offered: Callable[..., Case], qualified: bool, kind: str
+) -> None:
+    abuse = {"coverage": "abuse-liability", "limit": 2000000, "qualified": True}
+    after = {**abuse, "limit": 250000, "qualified": qualified}
+    found = the(worse(offered([abuse], [after], Operations(children=True))))
+    assert (found.kind, found.priority.tier) == (kind, Tier.SAFETY_OR_DUTY)
 
 
 @pytest.mark.parametrize(("limit", "cost"), [(100000, 310), (99999, None)])
@@ -222,7 +270,7 @@ def test_an_option_counts_as_a_way_back_only_when_it_gives_as_much(
     offered: Callable[..., Case], limit: int, cost: int | None
 ) -> None:
     options = [{"coverage": "sewer-backup", "limit": limit, "price": 310}]
-    found = the(changes.worse(offered([SEWER], [{**SEWER, "limit": 50000}], options=options)))
+    found = the(worse(offered([SEWER], [{**SEWER, "limit": 50000}], options=options)))
     assert found.priority.cost == (None if cost is None else Money(Decimal(cost)))
 
 
@@ -231,7 +279,7 @@ def test_a_smaller_shared_limit_is_worse_for_the_terms_as_a_whole(
 ) -> None:
     shared = {"amount": 250000, "tops_up": ["by-laws"]}
     found = the(
-        changes.worse(
+        worse(
             case_of(
                 terms_of("issued", shared_limit=shared),
                 terms_of("offered", shared_limit={**shared, "amount": 150000}),
@@ -246,7 +294,7 @@ def test_a_smaller_shared_limit_is_worse_for_the_terms_as_a_whole(
 
 
 def test_what_moves_is_a_figure_made_of_both_versions(offered: Callable[..., Case]) -> None:
-    found = the(changes.worse(offered([SEWER], [{**SEWER, "limit": 50000}])))
+    found = the(worse(offered([SEWER], [{**SEWER, "limit": 50000}])))
     figure = found.evidence[0]
     assert isinstance(figure, Figure)
     assert (figure.id, figure.money) == ("terms.moved/sewer-backup/*/limit", Money(Decimal(50000)))
@@ -268,7 +316,7 @@ def test_a_fact_of_terms_knows_the_row_of_its_line(canada: Reference, terms_of: 
         entry = append(head, draft, file="elm", by="test", recorded_at=when, salt="00")
         entries.append(entry)
         head = Head(entry.seq, entry.digest)
-    found = the(changes.dropped(Case(fold("elm", entries), canada, date(2026, 11, 25))))
+    found = the(dropped(Case(fold("elm", entries), canada, date(2026, 11, 25))))
     facts = [n for e in found.evidence for _, n in walk(e) if isinstance(n, Fact)]
     assert [p.row for p in facts[0].origin.places] == [12]
 
@@ -279,18 +327,18 @@ def test_a_fact_of_terms_knows_the_row_of_its_line(canada: Reference, terms_of: 
 def test_all_that_is_better_is_one_finding(offered: Callable[..., Case], canada: Reference) -> None:
     after = [{**SEWER, "limit": 150000}, {**GLASS, "limit": 3000}, {"coverage": "travel"}]
     case = offered([SEWER, GLASS], after)
-    found = the(changes.better(case))
+    found = the(better(case))
     assert (found.id, found.kind, found.priority.tier) == ("terms.better", "know", Tier.RECORD)
     say = Speech(canada, "en").say
     assert say(found.title) == "2 parts of the offer are better than your present policy"
-    new = the(changes.added(case))
+    new = the(added(case))
     assert say(new.title) == "One cover is new in the offer"
     assert say(new.means) == "New: Travel and short-term trips: newly covered."
 
 
 def test_nothing_better_and_nothing_new_is_no_finding(offered: Callable[..., Case]) -> None:
     case = offered([SEWER], [SEWER])
-    assert not [*changes.better(case), *changes.added(case), *changes.unclear(case)]
+    assert not [*better(case), *added(case), *unclear(case)]
 
 
 @pytest.mark.parametrize(("count", "more"), [(4, ""), (5, "and one more"), (7, "and 3 more")])
@@ -298,7 +346,7 @@ def test_a_long_list_says_how_many_more(
     offered: Callable[..., Case], canada: Reference, count: int, more: str
 ) -> None:
     ids = ("glass", "travel", "umbrella", "key-person", "counterfeit", "money-inside", "earthquake")
-    found = the(changes.added(offered([], [{"coverage": id} for id in ids[:count]])))
+    found = the(added(offered([], [{"coverage": id} for id in ids[:count]])))
     said = Speech(canada, "en").say(found.means)
     assert said.endswith(f"{more}.") if more else "more" not in said
 
@@ -307,10 +355,10 @@ def test_what_only_the_wording_can_say_goes_to_the_broker(
     offered: Callable[..., Case], canada: Reference
 ) -> None:
     case = offered([{**GLASS, "wording": "G 2024"}], [{**GLASS, "wording": "G 2026"}])
-    found = the(changes.unclear(case))
+    found = the(unclear(case))
     assert (found.audience, found.kind) == (("broker",), "fix")
     assert "the wording goes from G 2024 to G 2026" in Speech(canada, "en").say(found.means)
-    assert not list(changes.worse(case))
+    assert not list(worse(case))
 
 
 # terms.not-as-requested, terms.not-as-agreed
@@ -319,20 +367,20 @@ def test_what_only_the_wording_can_say_goes_to_the_broker(
 def test_an_offer_below_the_request_is_corrected(case_of: CaseOf, terms_of: TermsOf) -> None:
     asked = terms_of("requested", {**SEWER, "limit": 250000}, GLASS)
     given = terms_of("offered", {**SEWER, "limit": 100000, "deductible": 1000})
-    found = the(changes.not_as_requested(case_of(asked, given)))
+    found = the(not_as_requested(case_of(asked, given)))
     assert (found.kind, found.audience) == ("fix", ("broker", "insurer"))
     assert found.priority.at_risk == Money(Decimal(150000))
     assert dict(found.title.args)["count"] == 2
-    assert not list(changes.not_as_requested(case_of(given)))
-    assert not list(changes.not_as_requested(case_of(given, terms_of("requested", SEWER))))
+    assert not list(not_as_requested(case_of(given)))
+    assert not list(not_as_requested(case_of(given, terms_of("requested", SEWER))))
 
 
 def test_a_policy_below_its_offer_is_corrected(case_of: CaseOf, terms_of: TermsOf) -> None:
     offer = terms_of("offered", SEWER, start=date(2026, 1, 31))
-    found = the(changes.not_as_agreed(case_of(offer, terms_of("issued", {**SEWER, "limit": 1}))))
+    found = the(not_as_agreed(case_of(offer, terms_of("issued", {**SEWER, "limit": 1}))))
     assert (found.id, found.kind) == ("terms.not-as-agreed", "fix")
-    assert not list(changes.not_as_agreed(case_of(offer, terms_of("issued", SEWER))))
-    assert not list(changes.not_as_agreed(case_of(terms_of("issued", SEWER))))
+    assert not list(not_as_agreed(case_of(offer, terms_of("issued", SEWER))))
+    assert not list(not_as_agreed(case_of(terms_of("issued", SEWER))))
 
 
 @pytest.mark.parametrize(
@@ -356,9 +404,9 @@ def test_an_option_that_was_taken_must_be_in_the_policy(
         }
     )
     offer, issued = terms_of("offered", start=date(2026, 1, 31)), terms_of("issued")
-    assert len(list(changes.not_as_agreed(case_of(offer, issued, decision)))) == count
+    assert len(list(not_as_agreed(case_of(offer, issued, decision)))) == count
     with_it = terms_of("issued", {"coverage": "travel"})
-    assert not list(changes.not_as_agreed(case_of(offer, with_it, decision)))
+    assert not list(not_as_agreed(case_of(offer, with_it, decision)))
 
 
 # All of the family

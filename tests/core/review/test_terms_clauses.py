@@ -216,6 +216,28 @@ def test_a_building_is_empty_too_long_from_the_day_after_the_last_allowed_one(
     assert found.evidence[0].value == days
 
 
+def test_several_empty_buildings_are_one_finding_for_each_state(
+    case_of: CaseOf, terms_of: TermsOf, canada: Reference
+) -> None:
+    sums = [
+        {"coverage": "building", "location": id, "limit": limit}
+        for id, limit in (("a", 900000), ("b", 50000), ("c", 10000))
+    ]
+    buildings = [
+        Building(id=id, name=name, unoccupied_since=AS_OF - timedelta(days=days))
+        for id, name, days in (("a", "Lodge", 50), ("b", "Cabins", 40), ("c", "Shed", 10))
+    ]
+    case = case_of(terms_of("offered", *sums, vacancy_days=30), *buildings)
+    past, coming = vacancy(case)
+    assert (past.id, coming.id) == ("terms.vacancy@a+1", "terms.vacancy@c")
+    assert (past.priority.at_risk, past.by) == (
+        Money(Decimal(950000)),
+        AS_OF - timedelta(days=20),
+    )
+    said = Speech(canada, "en").say(past.title)
+    assert said == "Empty longer than the policy allows: Lodge and Cabins"
+
+
 def test_the_building_s_own_sum_insured_is_at_risk(case_of: CaseOf, terms_of: TermsOf) -> None:
     own = {"coverage": "building", "location": "hall", "limit": 900000}
     found = _only(vacancy(case_of(terms_of("offered", own, vacancy_days=30), _empty(40))))
@@ -291,8 +313,8 @@ def test_an_empty_building_reads_right(
     assert (
         said
         == {
-            "en": "Main hall would be empty too long after December 15, 2026",
-            "fr": "Main hall : bâtiment vide trop longtemps après le 15 décembre 2026",
+            "en": "Empty too long after December 15, 2026: Main hall",
+            "fr": "Vide trop longtemps après le 15 décembre 2026 : Main hall",
         }[language]
     )
 

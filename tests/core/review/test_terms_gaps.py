@@ -65,8 +65,8 @@ def test_sewer_backup_under_a_finished_basement_is_told_alone(
     )
     assert found.encloses == ("options", "decisions-form")
     say = Speech(canada, "en").say
-    assert say(found.title) == "Sewer backup is missing; $310 a year would add it"
-    assert say(found.means).startswith("This matters because Main hall has a basement.")
+    assert say(found.title) == "Not covered: Sewer backup; $310 a year would add it"
+    assert say(found.means).startswith("This matters because there is a basement at Main hall.")
     assert {e.id for e in found.evidence} >= {
         "terms/2027-01-31/offered/options/sewer-backup/*/price",
         "building/hall/basement",
@@ -221,7 +221,7 @@ def test_an_own_building_without_a_sum_insured_is_told(
     assert "building/shed" in found
     assert "building/hall" not in found
     said = Speech(canada, "en").say(found["building/shed"].title)
-    assert said.startswith("Building (Rectory) is missing")
+    assert said.startswith("Not covered: Building (Rectory); ")
     everywhere = {"coverage": "building", "limit": 900000}
     assert "building/shed" not in _found(case_of(terms_of("offered", everywhere), NOTHING, *own))
 
@@ -303,7 +303,7 @@ def test_gaps_read_right_in_both_languages(
     assert (
         said.replace("\N{NO-BREAK SPACE}", " ")
         == {
-            "en": "Sewer backup is missing; $310.50 a year would add it",
-            "fr": "Refoulement d'égouts : garantie absente; 310,50 $ par année l'ajouterait",
+            "en": "Not covered: Sewer backup; $310.50 a year would add it",
+            "fr": "Non couvert : Refoulement d'égouts; 310,50 $ par année pour l'ajouter",
         }[language]
     )

@@ -413,8 +413,10 @@ def test_a_sentence_reads_as_people_speak(changed: Changed) -> None:
     english, french = (Speech(reference("canada"), language) for language in LANGUAGES)
     assert [english.say(d.sentence("Main hall")) for d in found] == [
         "Building, Main hall: the limit (the most it pays) falls from $1,200,000 to $950,000.",
-        "Building, Main hall: the deductible (your own part of a loss) rises from $1,000 "
-        "to $2,500.",
+        (
+            "Building, Main hall: the deductible (your own part of a loss) rises from $1,000 "
+            "to $2,500."
+        ),
     ]
     said = french.say(found[1].sentence("Salle")).replace("\N{NO-BREAK SPACE}", " ")
     assert (

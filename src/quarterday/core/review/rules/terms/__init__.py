@@ -3,6 +3,22 @@
 from __future__ import annotations
 
 from quarterday.core.review.finding import Rule
-from quarterday.core.review.rules.terms import changes, clauses, gaps, vacancy
+from quarterday.core.review.rules.terms import (
+    agreed,
+    clauses,
+    dropped,
+    gaps,
+    vacancy,
+    wider,
+    worse,
+)
 
-RULES: tuple[Rule, ...] = (*changes.RULES, *gaps.RULES, *clauses.RULES, *vacancy.RULES)
+RULES: tuple[Rule, ...] = (
+    *dropped.RULES,
+    *worse.RULES,
+    *wider.RULES,
+    *agreed.RULES,
+    *gaps.RULES,
+    *clauses.RULES,
+    *vacancy.RULES,
+)

@@ -158,17 +158,15 @@ def _together(case: Case, terms: Terms, rest: list[Gap]) -> Iterator[Finding]:
     ]
     if not found:
         return
+    offers = shortened(case, [_offer(case, terms, option) for option in found])
     yield Finding(
         rule="terms.option-open",
         subject=Subject("terms", "others", words("options-together")),
         audience=("leaders", "broker"),
         kind="decide",
         priority=Priority(Tier.MONEY, reasons=(words("reason-smaller-options"),)),
-        title=words("terms-options-together-title", count=len(found)),
-        means=words(
-            "terms-options-together-means",
-            options=shortened(case, [_offer(case, terms, o) for o in found]),
-        ),
+        title=words("terms-options-together-title", count=len(found), options=offers),
+        means=words("terms-options-together-means", options=offers),
         todo=words("terms-options-together-todo"),
         evidence=tuple(n for o in found for n in option_facts(case, terms, o)),
         encloses=("options", "decisions-form"),

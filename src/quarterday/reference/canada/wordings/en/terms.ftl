@@ -1,6 +1,8 @@
 ## Names
 
 coverage-name = { $coverage }
+coverages-name = { $coverages }
+buildings-name = { $buildings }
 coverage-at = { $coverage } ({ $place })
 terms-as-a-whole = The terms as a whole
 options-together = Smaller options
@@ -295,13 +297,13 @@ reason-profile-snow-by-volunteers = volunteers clear your snow
 reason-profile-largest-event = your largest event draws a crowd
 reason-profile-attendance = your gatherings are large
 reason-building-ownership = you are responsible for { $building }
-reason-building-special-features = { $building } has special features
-reason-building-basement = { $building } has a basement
+reason-building-special-features = there are special features at { $building }
+reason-building-basement = there is a basement at { $building }
 reason-building-contents-below-grade = things are kept below ground at { $building }
-reason-building-heritage = { $building } is a heritage building
-reason-building-year-built = { $building } was built to older rules
-reason-building-heating-type = { $building } is heated with oil
-reason-building-province = { $building } stands in a province with an earthquake risk
+reason-building-heritage = heritage rules protect { $building }
+reason-building-year-built = older building rules shaped { $building }
+reason-building-heating-type = oil heats { $building }
+reason-building-province = earthquakes can reach { $building }
 reason-organisation-province = your province has an earthquake risk
 reason-organisation-organisation-class = organisations of your kind usually need it
 reason-organisation-registration-number = you are a registered charity
@@ -355,8 +357,8 @@ ask-organisation-registration-number = your charity registration number, if you 
 ## terms.dropped
 
 terms-dropped-title = { $extent ->
-    [some] { $coverage } is not in the new offer for { $places }
-   *[all] { $coverage } is not in the new offer
+    [some] Gone from the new offer for { $places }: { $coverage }
+   *[all] Gone from the new offer: { $coverage }
 }
 terms-dropped-means = { $case ->
     [limit] Your present policy pays up to { $limit }. From { $day }, such a loss would be all yours.
@@ -377,6 +379,7 @@ terms-dropped-act = { $kind ->
 ## terms.worse
 
 terms-worse-title = { $case ->
+    [grave] { $coverage }: { $change }
     [money] { $coverage }: up to { $amount } more of a loss would be yours
    *[plain] { $coverage }: the new offer gives you less
 }
@@ -427,14 +430,14 @@ terms-not-as-agreed-title = { $count ->
 }
 terms-not-as-agreed-means = Compared with the offer that was accepted: { $changes }.
 terms-not-as-agreed-todo = Ask the insurer to correct the policy back to its first day, and to confirm in writing.
-terms-taken-but-missing-title = { $coverage } was taken and is not in the policy
+terms-taken-but-missing-title = Taken, but not in the policy: { $coverage }
 terms-taken-but-missing-means = The leaders decided to take this option. The policy that was issued does not show it.
 
 ## terms.option-open
 
 terms-option-open-title = { $case ->
-    [price] { $coverage } is missing; { $price } a year would add it
-   *[ask] { $coverage } is missing, and nobody has priced it
+    [price] Not covered: { $coverage }; { $price } a year would add it
+   *[ask] Not covered: { $coverage }; nobody has priced it yet
 }
 terms-option-open-means = { $case ->
     [limit] { $why ->
@@ -451,7 +454,7 @@ terms-option-open-todo = { $case ->
    *[ask] Decide: have us ask for a price, or do without it.
 }
 terms-options-together-title = { $count ->
-    [one] One smaller option is open
+    [one] One smaller option is open: { $options }
    *[other] { $count } smaller options are open: look at them together
 }
 terms-options-together-means = On offer: { $options }.
@@ -524,15 +527,15 @@ terms-reporting-todo = Ask the insurer for the reporting period and what a longe
 ## terms.vacancy
 
 terms-vacancy-title = { $state ->
-    [past] { $building } has stood empty longer than the policy allows
-   *[coming] { $building } would be empty too long after { $day }
+    [past] Empty longer than the policy allows: { $buildings }
+   *[coming] Empty too long after { $day }: { $buildings }
 }
 terms-vacancy-means = The policy allows { $days ->
     [one] one empty day
    *[other] { $days } empty days
 } in a row. After that, cover usually shrinks or stops, often for theft, vandalism and water first. The wording decides.
 terms-vacancy-todo = Decide: have us ask the insurer for a written permission. Keep the heat on or drain the water, and have someone walk through and note it, as the insurer asks.
-terms-vacancy-unknown-title = { $building } stands empty, and the terms do not say for how long it may
+terms-vacancy-unknown-title = Empty, and the terms do not say for how long that may last: { $buildings }
 terms-vacancy-unknown-means = Most wordings limit the days in a row that a building may stand empty. The file does not hold that number.
 terms-vacancy-unknown-todo = Look it up in the wording, record it, and ask for a permission if needed.
 terms-vacancy-which-title = Tell us which building stands empty, and since when

@@ -1,6 +1,8 @@
 ## Names
 
 coverage-name = { $coverage }
+coverages-name = { $coverages }
+buildings-name = { $buildings }
 coverage-at = { $coverage } ({ $place })
 terms-as-a-whole = L'ensemble des conditions
 options-together = Petites options
@@ -294,14 +296,14 @@ reason-profile-personal-data-held = vous détenez des renseignements personnels
 reason-profile-snow-by-volunteers = des bénévoles déneigent chez vous
 reason-profile-largest-event = votre plus grande activité attire une foule
 reason-profile-attendance = vos rencontres réunissent beaucoup de monde
-reason-building-ownership = vous êtes responsables d'un bâtiment : { $building }
-reason-building-special-features = ce bâtiment a des éléments particuliers : { $building }
-reason-building-basement = ce bâtiment a un sous-sol : { $building }
-reason-building-contents-below-grade = des biens se trouvent sous le niveau du sol : { $building }
-reason-building-heritage = ce bâtiment est patrimonial : { $building }
-reason-building-year-built = ce bâtiment suit des règles d'une autre époque : { $building }
-reason-building-heating-type = ce bâtiment est chauffé au mazout : { $building }
-reason-building-province = ce bâtiment est dans une province à risque de tremblement de terre : { $building }
+reason-building-ownership = vous êtes responsables d'un bâtiment ({ $building })
+reason-building-special-features = il y a des éléments particuliers ({ $building })
+reason-building-basement = il y a un sous-sol ({ $building })
+reason-building-contents-below-grade = des biens se trouvent sous le niveau du sol ({ $building })
+reason-building-heritage = un bâtiment est patrimonial ({ $building })
+reason-building-year-built = un bâtiment suit des règles d'une autre époque ({ $building })
+reason-building-heating-type = un bâtiment est chauffé au mazout ({ $building })
+reason-building-province = un bâtiment est dans une province à risque de tremblement de terre ({ $building })
 reason-organisation-province = votre province est à risque de tremblement de terre
 reason-organisation-organisation-class = les organismes comme le vôtre en ont d'ordinaire besoin
 reason-organisation-registration-number = vous êtes un organisme de bienfaisance enregistré
@@ -355,8 +357,8 @@ ask-organisation-registration-number = votre numéro d'organisme de bienfaisance
 ## terms.dropped
 
 terms-dropped-title = { $extent ->
-    [some] { $coverage } : ne figure plus dans la nouvelle offre pour { $places }
-   *[all] { $coverage } : ne figure plus dans la nouvelle offre
+    [some] Ne figure plus dans la nouvelle offre pour { $places } : { $coverage }
+   *[all] Ne figure plus dans la nouvelle offre : { $coverage }
 }
 terms-dropped-means = { $case ->
     [limit] Votre police actuelle paie jusqu'à { $limit }. À partir du { $day }, un tel sinistre serait entièrement à votre charge.
@@ -377,6 +379,7 @@ terms-dropped-act = { $kind ->
 ## terms.worse
 
 terms-worse-title = { $case ->
+    [grave] { $coverage } : { $change }
     [money] { $coverage } : jusqu'à { $amount } de plus à votre charge par sinistre
    *[plain] { $coverage } : la nouvelle offre vous donne moins
 }
@@ -427,14 +430,14 @@ terms-not-as-agreed-title = { $count ->
 }
 terms-not-as-agreed-means = Par rapport à l'offre acceptée : { $changes }.
 terms-not-as-agreed-todo = Demandez à l'assureur de corriger la police depuis son premier jour et de le confirmer par écrit.
-terms-taken-but-missing-title = { $coverage } : option acceptée, mais absente de la police
+terms-taken-but-missing-title = Option acceptée, mais absente de la police : { $coverage }
 terms-taken-but-missing-means = Les dirigeants ont décidé de prendre cette option. La police émise ne la montre pas.
 
 ## terms.option-open
 
 terms-option-open-title = { $case ->
-    [price] { $coverage } : garantie absente; { $price } par année l'ajouterait
-   *[ask] { $coverage } : garantie absente, et personne n'en a demandé le prix
+    [price] Non couvert : { $coverage }; { $price } par année pour l'ajouter
+   *[ask] Non couvert : { $coverage }; prix à demander
 }
 terms-option-open-means = { $case ->
     [limit] { $why ->
@@ -451,7 +454,7 @@ terms-option-open-todo = { $case ->
    *[ask] Décidez : nous faire demander un prix, ou vous en passer.
 }
 terms-options-together-title = { $count ->
-    [one] { $count } petite option est ouverte
+    [one] { $count } petite option est ouverte : { $options }
    *[other] { $count } petites options sont ouvertes : à voir ensemble
 }
 terms-options-together-means = Offert : { $options }.
@@ -524,15 +527,15 @@ terms-reporting-todo = Demandez à l'assureur le délai de déclaration et le pr
 ## terms.vacancy
 
 terms-vacancy-title = { $state ->
-    [past] { $building } : bâtiment vide depuis plus longtemps que la police le permet
-   *[coming] { $building } : bâtiment vide trop longtemps après le { $day }
+    [past] Vide depuis plus longtemps que la police le permet : { $buildings }
+   *[coming] Vide trop longtemps après le { $day } : { $buildings }
 }
 terms-vacancy-means = La police permet { $days ->
     [one] { $days } jour vide
    *[other] { $days } jours vides
 } de suite. Ensuite, la protection diminue ou cesse d'ordinaire, souvent d'abord pour le vol, le vandalisme et l'eau. Le texte décide.
 terms-vacancy-todo = Décidez : nous faire demander une permission écrite à l'assureur. Gardez le chauffage ou videz l'eau, et faites noter les visites, comme l'assureur le demande.
-terms-vacancy-unknown-title = { $building } : bâtiment vide, et les conditions ne disent pas combien de temps il peut l'être
+terms-vacancy-unknown-title = Vide, et les conditions ne disent pas combien de temps cela peut durer : { $buildings }
 terms-vacancy-unknown-means = La plupart des textes limitent les jours de suite où un bâtiment peut rester vide. Le dossier n'a pas ce nombre.
 terms-vacancy-unknown-todo = Cherchez-le dans le texte, consignez-le et demandez une permission au besoin.
 terms-vacancy-which-title = Dites-nous quel bâtiment est vide, et depuis quand
