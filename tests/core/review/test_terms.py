@@ -247,6 +247,22 @@ def test_coverages_that_change_alike_share_a_finding(
     assert len(list(worse(offered(before, apart, HALL)))) == 2
 
 
+@pytest.mark.parametrize(
+    ("coverage", "until", "kind"),
+    [
+        ("building", None, "decide"),
+        ("building", date(2027, 6, 1), None),
+        ("contents", date(2027, 6, 1), "know"),
+    ],
+)
+def test_an_agreed_value_that_ends_early_is_left_to_the_rule_about_values(
+    offered: Callable[..., Case], coverage: str, until: date | None, kind: str | None
+) -> None:
+    line = {"coverage": coverage, "agreed_value_until": RENEWAL}
+    found = list(worse(offered([line], [{**line, "agreed_value_until": until}])))
+    assert [f.kind for f in found] == ([kind] if kind else [])
+
+
 def test_the_key_of_many_coverages_stays_short(offered: Callable[..., Case]) -> None:
     """What sets a finding aside keeps its id in eighty characters."""
     ids = ("building", "contents", "equipment", "outdoor-property", "organ-and-fine-arts", "glass")

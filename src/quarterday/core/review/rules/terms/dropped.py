@@ -78,7 +78,7 @@ def _dropped(case: Case, coverage: str, found: tuple[Difference, ...], needed: N
             *option_facts(case, case.offered, option_of(case.offered, coverage)),
             *needed.facts,
         ),
-        encloses=("what-changed",),
+        encloses=("what-changed",) if told else ("what-changed", "decisions-form"),
         by=case.renewal,
     )
 

@@ -50,13 +50,24 @@ def worse(case: Case) -> Iterator[Finding]:
 
     One finding a coverage; coverages that change alike at the same places share one.
     """
-    narrower = (
-        d
-        for d in offered_changes(case)
-        if d.direction == "worse" and d.kind not in {"dropped", *TOLD_ELSEWHERE}
-    )
+    narrower = (d for d in offered_changes(case) if d.direction == "worse" and not _elsewhere(d))
     for narrowed in _alike(by_coverage(narrower)):
         yield _worse(case, narrowed)
+
+
+def _elsewhere(difference: Difference) -> bool:
+    """Tell whether another rule tells it: of a building, also an agreed value that ends early."""
+    if _ends_early(difference) and difference.coverage == "building":
+        return True
+    return difference.kind in {"dropped", *TOLD_ELSEWHERE}
+
+
+def _ends_early(difference: Difference) -> bool:
+    return difference.kind == "agreed-value" and difference.after is not None
+
+
+def _is_grave(difference: Difference) -> bool:
+    return difference.kind in GRAVE and not _ends_early(difference)
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +105,7 @@ def _alike(groups: Iterable[tuple[str, tuple[Difference, ...]]]) -> Iterator[Nar
 
 def _worse(case: Case, narrowed: Narrowed) -> Finding:
     threshold, moved = case.parameter(WORTH_DECIDING), most_moved(narrowed.each)
-    grave = next((d for d in narrowed.each if d.kind in GRAVE), None)
+    grave = next(filter(_is_grave, narrowed.each), None)
     large = moved is not None and moved.amount >= number(threshold)
     decide = (large or grave is not None) and not _follows_qualification(case, narrowed)
     kind: Kind = "decide" if decide else "know"
@@ -117,7 +128,7 @@ def _worse(case: Case, narrowed: Narrowed) -> Finding:
         means=words("terms-worse-means", changes=changes),
         todo=words("terms-worse-todo", kind=kind, **priced(price)),
         evidence=(*evidence_of(case, narrowed.all), *_option_facts(case, option), threshold),
-        encloses=("what-changed",),
+        encloses=("what-changed", *(("decisions-form",) if decide else ())),
     )
 
 
