@@ -165,8 +165,8 @@ def _contradiction(this: Line, that: Line, field: str) -> BadCell:
         "intake-contradicts",
         sheet=that.of.name,
         row=str(that.row),
-        here=shown(this.said[field]),
-        there=shown(that.said[field]),
+        here=shown(this.raw(field)),
+        there=shown(that.raw(field)),
     )
     return BadCell(said, words("intake-contradicts-remedy"))
 
@@ -208,7 +208,10 @@ def made(model: type[M], said: SaidOf, base: M | None, sheet: Sheet, **more: obj
     except ValidationError as error:
         first = error.errors(include_url=False)[0]
         field = str(first["loc"][0]) if first["loc"] else ""
-        raise BadField(field, _bad_value(first["type"], first.get("ctx") or {}, field)) from error
+        kind = first["type"]
+        if kind == "too_long" and isinstance(first["input"], str):
+            kind = "string_too_long"
+        raise BadField(field, _bad_value(kind, first.get("ctx") or {}, field)) from error
 
 
 def _bad_value(kind: str, context: Mapping[str, Any], field: str) -> BadCell:

@@ -202,7 +202,7 @@ def _repeat(
     if value == "":
         return
     if match.column.kind in _NOT_TO_REPEAT:
-        value = CellError(str(value), "merged-number")
+        value = CellError(shown(value), "merged-number")
     at = match.index - first_column
     for n in covered:
         row, cells = rows[n]
