@@ -13,6 +13,8 @@ from quarterday.core.figure import Parameter
 from quarterday.core.file.fold import File, renewal_period
 from quarterday.core.file.records import Building, Terms
 from quarterday.core.reference import IndexRelease, Reference
+from quarterday.core.terms.compare import compare
+from quarterday.core.terms.difference import Difference
 from quarterday.core.words import Words, words
 
 if TYPE_CHECKING:
@@ -74,6 +76,13 @@ class Case:
 
         found = ((building.id, picture(self, building)) for building in self.file.buildings)
         return {id: made for id, made in found if made is not None}
+
+    @cached_property
+    def changes(self) -> tuple[Difference, ...]:
+        """How the offer differs from the expiring terms; nothing when one is missing."""
+        if self.expiring is None or self.offered is None:
+            return ()
+        return compare(self.expiring, self.offered)
 
     def parameter(self, id: str) -> Parameter:
         """Return a parameter as in force on the review's day."""

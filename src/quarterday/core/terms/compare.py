@@ -36,8 +36,11 @@ def _position(difference: Difference) -> tuple[str, str, int, str]:
 
 def _by_place(terms: Terms) -> Lines:
     lines: Lines = {}
-    for line in sorted(terms.coverages, key=Coverage.model_dump_json):
+    for line in terms.coverages:
         lines.setdefault(line.place, []).append(line)
+    for several in lines.values():
+        if len(several) > 1:
+            several.sort(key=Coverage.model_dump_json)
     return lines
 
 

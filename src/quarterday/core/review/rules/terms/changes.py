@@ -12,7 +12,6 @@ from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Subject
 from quarterday.core.review.need import Need, need
 from quarterday.core.review.rules.terms.evidence import cover, nodes
-from quarterday.core.terms.compare import compare
 from quarterday.core.terms.difference import Difference, DifferenceKind
 from quarterday.core.terms.presence import gives
 from quarterday.core.values.cost import number
@@ -26,13 +25,6 @@ THE_TERMS = Subject("terms", "", cover(""))
 TOLD_ELSEWHERE: frozenset[DifferenceKind] = frozenset(
     {"damages", "defence", "claims-made", "retroactive-date", "reporting-period", "qualified"}
 )
-
-
-def offered_changes(case: Case) -> tuple[Difference, ...]:
-    """Return how the offer differs from the expiring terms; nothing when one is missing."""
-    if case.expiring is None or case.offered is None:
-        return ()
-    return compare(case.expiring, case.offered)
 
 
 def is_gone(case: Case, coverage: str) -> bool:

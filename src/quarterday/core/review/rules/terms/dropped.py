@@ -15,7 +15,6 @@ from quarterday.core.review.rules.terms.changes import (
     is_safety,
     most_moved,
     need_of,
-    offered_changes,
     places_of,
     reasons,
 )
@@ -32,7 +31,7 @@ def dropped(case: Case) -> Iterator[Finding]:
 
     Abuse cover has a rule of its own, ``people.abuse-unqualified``, while people are in care.
     """
-    gone = (d for d in offered_changes(case) if d.kind == "dropped")
+    gone = (d for d in case.changes if d.kind == "dropped")
     for coverage, found in by_coverage(gone):
         needed = need_of(case, coverage)
         if coverage != ABUSE or needed.answer == "no":

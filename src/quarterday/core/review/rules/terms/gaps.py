@@ -22,7 +22,6 @@ from quarterday.core.review.priority import ordered
 from quarterday.core.review.rules.terms.changes import (
     MOST_NAMED,
     is_gone,
-    offered_changes,
     reasons,
     shortened,
 )
@@ -149,7 +148,7 @@ def _why(needed: Need) -> dict[str, str | tuple[Words, ...]]:
 def _together(case: Case, terms: Terms, rest: list[Gap]) -> Iterator[Finding]:
     """Yield one finding for the options on offer that are not told alone."""
     gaps = {(g.option.coverage, g.option.location) for g in rest if g.option}
-    told = {d.coverage for d in offered_changes(case) if d.direction == "worse"}
+    told = {d.coverage for d in case.changes if d.direction == "worse"}
     found = [
         option
         for option in terms.options

@@ -12,7 +12,6 @@ from quarterday.core.review.rules.terms.changes import (
     TOLD_ELSEWHERE,
     evidence_of,
     named,
-    offered_changes,
 )
 from quarterday.core.terms.difference import Difference
 from quarterday.core.words import words
@@ -25,13 +24,11 @@ def better(case: Case) -> Iterator[Finding]:
 
 def added(case: Case) -> Iterator[Finding]:
     """Find coverages that are new in the offer: one finding for all of them."""
-    yield from _grouped(
-        case, "terms.added", [d for d in offered_changes(case) if d.kind == "added"]
-    )
+    yield from _grouped(case, "terms.added", [d for d in case.changes if d.kind == "added"])
 
 
 def _only(case: Case, direction: str, leave_out: set[str]) -> list[Difference]:
-    changes = offered_changes(case)
+    changes = case.changes
     return [d for d in changes if d.direction == direction and d.kind not in leave_out]
 
 

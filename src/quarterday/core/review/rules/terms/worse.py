@@ -19,7 +19,6 @@ from quarterday.core.review.rules.terms.changes import (
     evidence_of,
     is_safety,
     most_moved,
-    offered_changes,
     one_place,
     phrases,
     shortened,
@@ -50,7 +49,7 @@ def worse(case: Case) -> Iterator[Finding]:
 
     One finding a coverage; coverages that change alike at the same places share one.
     """
-    narrower = (d for d in offered_changes(case) if d.direction == "worse" and not _elsewhere(d))
+    narrower = (d for d in case.changes if d.direction == "worse" and not _elsewhere(d))
     for narrowed in _alike(by_coverage(narrower)):
         yield _worse(case, narrowed)
 

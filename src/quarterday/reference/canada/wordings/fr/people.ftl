@@ -27,7 +27,7 @@ people-care-unknown-todo = Répondez sur le formulaire des activités. Un enfant
 ## people.screening-due
 
 people-screening-due-title = { $count ->
-    [one] { $count } étape de votre prévention des abus est due
+    [one] Une étape de votre prévention des abus est due
    *[other] { $count } étapes de votre prévention des abus sont dues
 }
 people-screening-due-means = D'ici le renouvellement : { $steps }. Votre province ou vos propres règles peuvent les demander plus souvent.

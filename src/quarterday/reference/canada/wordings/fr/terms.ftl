@@ -395,13 +395,13 @@ terms-worse-todo = { $kind ->
 ## terms.added, terms.better
 
 terms-added-title = { $count ->
-    [one] { $count } garantie est nouvelle dans l'offre
+    [one] Une garantie est nouvelle dans l'offre
    *[other] { $count } garanties sont nouvelles dans l'offre
 }
 terms-added-means = Nouveau : { $changes }.
 terms-added-todo = Rien à retourner. Vérifiez que vous voulez ce qui est nouveau.
 terms-better-title = { $count ->
-    [one] { $count } partie de l'offre est meilleure que votre police actuelle
+    [one] Une partie de l'offre est meilleure que votre police actuelle
    *[other] { $count } parties de l'offre sont meilleures que votre police actuelle
 }
 terms-better-means = Mieux : { $changes }.
@@ -410,7 +410,7 @@ terms-better-todo = Rien à retourner.
 ## terms.unclear
 
 terms-unclear-title = { $count ->
-    [one] { $count } changement ne se juge qu'en lisant le texte
+    [one] Un changement ne se juge qu'en lisant le texte
    *[other] { $count } changements ne se jugent qu'en lisant le texte
 }
 terms-unclear-means = Ceci peut être mieux ou pire : { $changes }.
@@ -419,13 +419,13 @@ terms-unclear-todo = Lisez les deux textes côte à côte et demandez à l'assur
 ## terms.not-as-requested, terms.not-as-agreed
 
 terms-not-as-requested-title = { $count ->
-    [one] L'offre donne moins que la demande sur { $count } point
+    [one] L'offre donne moins que la demande sur un point
    *[other] L'offre donne moins que la demande sur { $count } points
 }
 terms-not-as-requested-means = Par rapport à la demande : { $changes }.
 terms-not-as-requested-todo = Demandez à l'assureur de corriger l'offre ou de dire pourquoi il refuse.
 terms-not-as-agreed-title = { $count ->
-    [one] La police donne moins que l'entente sur { $count } point
+    [one] La police donne moins que l'entente sur un point
    *[other] La police donne moins que l'entente sur { $count } points
 }
 terms-not-as-agreed-means = Par rapport à l'offre acceptée : { $changes }.
@@ -454,7 +454,7 @@ terms-option-open-todo = { $case ->
    *[ask] Décidez : nous faire demander un prix, ou vous en passer.
 }
 terms-options-together-title = { $count ->
-    [one] { $count } petite option est ouverte : { $options }
+    [one] Une petite option est ouverte : { $options }
    *[other] { $count } petites options sont ouvertes : à voir ensemble
 }
 terms-options-together-means = Offert : { $options }.
@@ -470,13 +470,13 @@ option-offer = { $act ->
     }
 }
 terms-not-shown-title = { $count ->
-    [one] { $count } garantie dont l'organisme a besoin n'apparaît pas dans les conditions
+    [one] Une garantie dont l'organisme a besoin n'apparaît pas dans les conditions
    *[other] { $count } garanties dont l'organisme a besoin n'apparaissent pas dans les conditions
 }
 terms-not-shown-means = Absent : { $coverages }. Certaines font peut-être partie d'une autre garantie.
 terms-not-shown-todo = Vérifiez le texte pour chacune; demandez à l'assureur celles qui n'y sont pas.
 terms-questions-title = { $count ->
-    [one] { $count } question sans réponse décide des garanties qu'il vous faut
+    [one] Une question sans réponse décide des garanties qu'il vous faut
    *[other] { $count } questions sans réponse décident des garanties qu'il vous faut
 }
 terms-questions-means = Il nous faut savoir { $questions }.
