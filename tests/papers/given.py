@@ -12,10 +12,12 @@ from quarterday.core.file.entry import Draft, Entry, Origin, Place
 from quarterday.core.file.fold import File, fold
 from quarterday.core.file.records import Record, ReviewSigned
 from quarterday.core.review.review import Review, review
+from quarterday.core.words import Arg, Term, Words, words
 from quarterday.invent.demo.book import demo_book
 from quarterday.papers.brokerage import Brokerage, read_brokerage
 from quarterday.papers.package import Package, build
 from quarterday.papers.press import HERE
+from quarterday.papers.setting import Setting
 
 AS_OF = date(2026, 11, 25)
 RECORDED = datetime(2026, 11, 20, 9, 30, tzinfo=UTC)
@@ -49,6 +51,7 @@ def brokerage() -> Brokerage:
     return read_brokerage(HERE / "example-brokerage.yaml")
 
 
+@cache
 def reviewed(id: str) -> Review:
     """Return the review of a file of the demo book."""
     return review(book()[id], reference("canada"), AS_OF)
@@ -70,3 +73,22 @@ def package(id: str = FLAGSHIP, language: str = "en", *, signed: bool = True) ->
         told, book()[id], reference("canada"), brokerage(), language, version=1, built_on=AS_OF,
         signed=signature(told) if signed else None,
     )  # fmt: skip
+
+
+def setting(id: str = FLAGSHIP, language: str = "en", *, signed: bool = True) -> Setting:
+    """Return what every paper of a file of the demo book is given."""
+    told = reviewed(id)
+    signature_or_none = signature(told) if signed else None
+    return Setting(
+        told, book()[id], reference("canada"), brokerage(), language, 1, AS_OF, signature_or_none
+    )
+
+
+def paper(id: str) -> Term:
+    """Return a paper as a wording's argument."""
+    return Term("paper", id)
+
+
+def words_of(id: str, **args: Arg) -> Words:
+    """Return a wording with its arguments."""
+    return words(id, **args)

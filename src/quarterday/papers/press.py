@@ -38,10 +38,10 @@ class Unprintable(ValueError):
 class Press:
     """Sets data with one template; may be used by several threads, one at a time."""
 
-    def __init__(self, template: Path) -> None:
+    def __init__(self, template: Path, root: Path = HERE) -> None:
         self._lock = threading.Lock()
         self._compiler = typst.Compiler(
-            str(template), root=str(HERE), font_paths=[str(FONTS)], ignore_system_fonts=True
+            str(template), root=str(root), font_paths=[str(FONTS)], ignore_system_fonts=True
         )
 
     def set(self, data: Plain, built_on: date) -> bytes:

@@ -1,7 +1,7 @@
 ## All forms
 
-form-tip = { $field } : { $subject }
-form-tip-confirm = Rempli par : { $field }
+form-tip = { $field } : { $subject }
+form-tip-confirm = Rempli par : { $field }
 form-confirm = Rempli par
 form-confirm-lead = Remplissez ce formulaire à l'écran ou sur papier. Envoyez-le ensuite à { $email }, ou par la poste à l'adresse de la première page.
 form-confirmed-by = Votre nom
@@ -29,7 +29,7 @@ statement-of-values-what = Ce qu'il est
 statement-of-values-updated = Ce qui a été rénové, et quand
 statement-of-values-protection = Ce qui le protège
 statement-of-values-sums = Pour combien l'assurer
-form-sum = À assurer pour, en dollars : { $coverage }
-form-sum-now = Aujourd'hui au contrat : { $amount }.
-form-sum-none = Aujourd'hui au contrat : aucun montant.
-form-sum-cost = Coût de reconstruction estimé d'ici le { $day } : { $amount }.
+form-sum = À assurer pour, en dollars : { $coverage }
+form-sum-now = Aujourd'hui au contrat : { $amount }.
+form-sum-none = Aujourd'hui au contrat : aucun montant.
+form-sum-cost = Coût de reconstruction estimé d'ici le { $day } : { $amount }.

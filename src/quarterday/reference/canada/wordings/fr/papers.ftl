@@ -1,7 +1,7 @@
 ## Every page
 
-package-title = Renouvellement d'assurance du { $renewal } : { $organisation }
-package-draft = Ébauche à ne pas remettre : aucune personne titulaire d'un permis de courtage n'a signé cet examen.
+package-title = Renouvellement d'assurance du { $renewal } : { $organisation }
+package-draft = Ébauche à ne pas remettre : aucune personne titulaire d'un permis de courtage n'a signé cet examen.
 package-foot = { $organisation } · dossier { $file } · période du { $start } au { $end }
 package-built = { CAPITAL($language) } · produit le { $built_on } · version { $version }
 package-page = Page
@@ -27,7 +27,7 @@ letter-title = { $count ->
 }
 letter-lead = Votre assurance se renouvelle le { $renewal }. Nous avons comparé l'offre de l'assureur au contrat de cette année et à ce que nous savions de vous le { $as_of }. Voici ce que votre conseil doit décider, ce que cela coûte et pour quand.
 letter-lead-no-offer = Votre assurance se renouvelle le { $renewal }. L'assureur n'a pas encore présenté son offre. Nous avons relu le contrat de cette année et ce que nous savions de vous le { $as_of }. Voici ce que votre conseil peut décider dès maintenant.
-letter-unsigned = Ceci est une ébauche. Aucune personne titulaire d'un permis de courtage n'a signé l'examen : il ne faut pas la remettre.
+letter-unsigned = Ceci est une ébauche. Aucune personne titulaire d'un permis de courtage n'a signé l'examen : il ne faut pas la remettre.
 letter-to = { $name }, { $role }
 letter-dear = Bonjour { $name },
 letter-all = Aux membres du conseil,
@@ -55,7 +55,7 @@ letter-enclosed = { $count ->
     [one] Un document est joint, parce qu'il vous concerne
    *[other] { $count } documents sont joints, parce qu'ils vous concernent
 }
-letter-separately = Envoyé à part : { $papers }.
+letter-separately = Envoyé à part : { $papers }.
 letter-paper = Document
 letter-why = Pourquoi vous le recevez
 letter-page = Page
@@ -97,7 +97,7 @@ what-changed-better = { $count ->
 }
 what-changed-better-lead = La dernière colonne montre ce que vous pourriez payer vous-mêmes en plus ou en moins lors d'un sinistre.
 what-changed-other = Différent, sans être en soi meilleur ni pire
-what-changed-other-lead = À lire avec soin : l'avantage ou l'inconvénient dépend du sinistre.
+what-changed-other-lead = À lire avec soin : l'avantage ou l'inconvénient dépend du sinistre.
 what-changed-none = Les conditions ne changent pas
 what-changed-none-lead = Nous n'avons relevé aucun écart entre le contrat de cette année et l'offre.
 what-changed-premium = Pourquoi la prime a bougé
@@ -150,9 +150,9 @@ premium-statement-stage-offered = Ce sont les conditions que { $insurer } vous o
 premium-statement-stage-requested = Ce sont les conditions demandées à { $insurer }. Rien n'est encore offert.
 premium-statement-stage-issued = Ce sont les conditions de votre contrat avec { $insurer }. Rien n'est encore offert pour l'an prochain.
 premium-statement-tax-unknown = Nous ne connaissons pas le taux de la taxe pour ce jour. Le total est sans taxe.
-premium-statement-surcharge = La prime de la garantie « { $coverage } » comprend une surprime de { $amount } : { $reason }.
-premium-statement-discount = La prime de la garantie « { $coverage } » comprend un rabais de { $amount } : { $reason }.
-premium-statement-flat = La prime de la garantie « { $coverage } » comprend un montant fixe de { $amount } : { $reason }.
+premium-statement-surcharge = La prime de la garantie « { $coverage } » comprend une surprime de { $amount } : { $reason }.
+premium-statement-discount = La prime de la garantie « { $coverage } » comprend un rabais de { $amount } : { $reason }.
+premium-statement-flat = La prime de la garantie « { $coverage } » comprend un montant fixe de { $amount } : { $reason }.
 
 ## Coverage summary
 
@@ -180,7 +180,7 @@ coverage-summary-needed = non
 coverage-summary-ask = à préciser
 coverage-summary-because = Parce que { $reasons }.
 coverage-summary-tell-us = Nous devons savoir { $questions }.
-coverage-summary-rest = Rien dans votre dossier n'appelle : { $names }.
+coverage-summary-rest = Rien dans votre dossier n'appelle : { $names }.
 coverage-summary-shared = montant commun
 coverage-summary-hours = { $n ->
     [one] après { $n } heure
@@ -205,7 +205,7 @@ options-deductible = Franchise
 options-now = Aujourd'hui
 options-covered = couvert
 options-not-covered = non couvert
-options-question = À vous demander : { $question }
+options-question = À vous demander : { $question }
 options-caution = Une option ne compte qu'une fois que nous vous l'avons confirmée par écrit.
 
 ## Building values
@@ -218,10 +218,10 @@ building-values-reason = { $short ->
     [one] Un bâtiment ne pourrait pas être reconstruit avec son montant d'assurance.
    *[other] { $short } bâtiments ne pourraient pas être reconstruits avec leur montant d'assurance.
 }
-building-values-title-short = { $building } : il manquerait { $amount } après une perte totale
-building-values-title-enough = { $building } : le montant suffit pour reconstruire
-building-values-title-unknown = { $building } : personne ne sait ce que coûte la reconstruction
-building-values-lead = Une perte totale pourrait survenir juste avant la fin de la période, le { $end }. Reconstruire prend du temps : nous comptons les coûts jusqu'au { $day }.
+building-values-title-short = { $building } : il manquerait { $amount } après une perte totale
+building-values-title-enough = { $building } : le montant suffit pour reconstruire
+building-values-title-unknown = { $building } : personne ne sait ce que coûte la reconstruction
+building-values-lead = Une perte totale pourrait survenir juste avant la fin de la période, le { $end }. Reconstruire prend du temps : nous comptons les coûts jusqu'au { $day }.
 building-values-insured = Le plus que paie le contrat
 building-values-available = sa part d'un montant commun
 building-values-cost = Coût de reconstruction
@@ -236,14 +236,14 @@ building-values-projected = projeté
 building-values-day-valued = évalué
 building-values-day-renewal = renouvelé
 building-values-day-rebuilt = reconstruit
-building-values-alternative = { $building } : reconstruire aurait coûté { $valued } le { $valued_on }, { $at_renewal } le { $renewal } et { $rebuilt } d'ici le { $day }, la dernière partie étant projetée. Le bâtiment est assuré pour { $insured }.
+building-values-alternative = { $building } : reconstruire aurait coûté { $valued } le { $valued_on }, { $at_renewal } le { $renewal } et { $rebuilt } d'ici le { $day }, la dernière partie étant projetée. Le bâtiment est assuré pour { $insured }.
 building-values-increases-behind = Depuis l'évaluation du { $day }, le montant d'assurance a monté de lui-même de { $applied }. Les coûts de construction ont monté de { $index }.
-building-values-increases-ahead = Depuis l'évaluation du { $day }, le montant d'assurance a monté de lui-même de { $applied }. Les coûts de construction ont monté de { $index } : il a suivi.
+building-values-increases-ahead = Depuis l'évaluation du { $day }, le montant d'assurance a monté de lui-même de { $applied }. Les coûts de construction ont monté de { $index } : il a suivi.
 building-values-clause-title-short = Même un petit sinistre ne serait payé qu'à { $share }
 building-values-clause-title-full = Un sinistre partiel serait payé en entier, après la franchise
 building-values-clause-title-suspended = La règle proportionnelle est suspendue
 building-values-clause-short = La règle proportionnelle (coassurance) du contrat vous demande d'assurer au moins { $required }, sinon vous partagez chaque sinistre. Vous assurez { $carried }. L'assureur paie donc { $share } d'un sinistre, moins la franchise.
-building-values-clause-full = La règle proportionnelle (coassurance) du contrat vous demande d'assurer au moins { $required }, sinon vous partagez chaque sinistre. Vous assurez { $carried } : c'est assez.
+building-values-clause-full = La règle proportionnelle (coassurance) du contrat vous demande d'assurer au moins { $required }, sinon vous partagez chaque sinistre. Vous assurez { $carried } : c'est assez.
 building-values-clause-suspended = La règle proportionnelle (coassurance) vous ferait partager chaque sinistre si le montant était trop bas. Une valeur convenue la suspend pour cette période.
 building-values-losses = Qui paie un sinistre de cette taille
 building-values-paid = l'assureur paie
@@ -251,9 +251,9 @@ building-values-borne = vous payez
 building-values-pays = assureur { $paid }, vous { $borne }
 building-values-todo = Ce qu'il faut faire
 building-values-todo-none = Rien pour le moment. Avertissez-nous avant de rénover, d'agrandir ou de vider le bâtiment.
-building-values-caution = { caution-estimate } Celle-ci part de ceci : { $basis }, { $day }, { $by }.
+building-values-caution = { caution-estimate } Celle-ci part de ceci : { $basis }, { $day }, { $by }.
 building-values-by-unknown = évaluateur non nommé
-building-values-caution-none = Aucune évaluation n'est au dossier : nous ne pouvons pas dire si le montant d'assurance suffit.
+building-values-caution-none = Aucune évaluation n'est au dossier : nous ne pouvons pas dire si le montant d'assurance suffit.
 
 ## Copies for lenders and lessors
 

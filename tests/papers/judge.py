@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from importlib.util import find_spec
 from pathlib import Path
 
-HERE = Path(__file__).parent
+VALIDATE = Path(__file__).parent.parent / "verapdf" / "Validate.java"
 JARS = Path("/usr/share/java")
 JAXB = (
     "jaxb-api",
@@ -57,7 +57,7 @@ def judge(files: Sequence[Path], classes: Path) -> tuple[Verdict, ...]:
     """Return the verdicts on ``files``; ``classes`` is a folder for what is compiled."""
     path = _class_path(classes)
     if not (classes / "Validate.class").exists():
-        command = ["javac", "-nowarn", "-cp", path, "-d", str(classes), str(HERE / "Validate.java")]
+        command = ["javac", "-nowarn", "-cp", path, "-d", str(classes), str(VALIDATE)]
         subprocess.run(command, check=True, capture_output=True, timeout=120)
     asked = ["java", "-Xmx1g", "-cp", path, "Validate", *map(str, files)]
     told = subprocess.run(asked, check=True, capture_output=True, text=True, timeout=300)
