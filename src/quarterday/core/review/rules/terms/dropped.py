@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from quarterday.core.money import Money
 from quarterday.core.review.case import Case
-from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
+from quarterday.core.review.finding import Finding, Kind, Priority, Rule, Subject, Tier
 from quarterday.core.review.need import Need
 from quarterday.core.review.rules.terms.changes import (
     ABUSE,
     WORTH_DECIDING,
     by_coverage,
     evidence_of,
+    is_gone,
     is_safety,
     most_moved,
     need_of,
@@ -21,9 +23,8 @@ from quarterday.core.review.rules.terms.changes import (
 from quarterday.core.review.rules.terms.evidence import cover
 from quarterday.core.review.rules.terms.offers import option_facts, option_of, price_of, priced
 from quarterday.core.terms.difference import Difference
-from quarterday.core.terms.presence import gives
 from quarterday.core.values.cost import number
-from quarterday.core.words import words
+from quarterday.core.words import Words, words
 
 
 def dropped(case: Case) -> Iterator[Finding]:
@@ -40,46 +41,63 @@ def dropped(case: Case) -> Iterator[Finding]:
 
 def _dropped(case: Case, coverage: str, found: tuple[Difference, ...], needed: Need) -> Finding:
     assert case.offered is not None
-    at_risk = most_moved(found)
-    extent = "some" if gives(case.offered, coverage) else "all"
-    limit = {"case": "limit", "limit": at_risk} if at_risk else {"case": "plain"}
-    small = at_risk is not None and at_risk.amount < number(case.parameter(WORTH_DECIDING))
-    told = needed.answer == "no" or (small and not is_safety(case, coverage))
-    tier = Tier.MONEY if told else Tier.LAPSES
-    price = price_of(case.offered, option_of(case.offered, coverage))
+    kind, option = _kind(case, coverage, found, needed), option_of(case.offered, coverage)
     return Finding(
         rule="terms.dropped",
         subject=Subject("coverage", coverage, cover(coverage)),
         audience=("leaders", "broker"),
-        kind="know" if told else "decide",
+        kind=kind,
         priority=Priority(
-            tier=Tier.SAFETY_OR_DUTY if is_safety(case, coverage) else tier,
+            tier=_tier(case, coverage, kind),
             by=case.renewal,
-            at_risk=at_risk,
-            cost=price,
+            at_risk=most_moved(found),
+            cost=price_of(case.offered, option),
             reasons=(words("reason-ends-on", day=case.renewal), *reasons(needed)),
         ),
-        title=words(
-            "terms-dropped-title",
-            coverage=cover(coverage),
-            extent=extent,
-            places=places_of(case, found),
-        ),
-        means=words("terms-dropped-means", day=case.renewal, **limit),
-        todo=words(
-            "terms-dropped-todo",
-            act=words("terms-dropped-act", kind="know" if told else "decide", **priced(price)),
-            basis=_basis_of_claims(case, coverage),
-            day=case.renewal,
-        ),
+        title=_title(case, coverage, found),
+        means=_means(case, found),
+        todo=_todo(case, coverage, kind, price_of(case.offered, option)),
         evidence=(
             *evidence_of(case, found),
-            *option_facts(case, case.offered, option_of(case.offered, coverage)),
+            *option_facts(case, case.offered, option),
             *needed.facts,
+            case.parameter(WORTH_DECIDING),
         ),
-        encloses=("what-changed",) if told else ("what-changed", "decisions-form"),
+        encloses=("what-changed", *(("decisions-form",) if kind == "decide" else ())),
         by=case.renewal,
     )
+
+
+def _kind(case: Case, coverage: str, found: tuple[Difference, ...], needed: Need) -> Kind:
+    """Return whether it is decided: it is needed or may be, and is not small."""
+    moved = most_moved(found)
+    small = moved is not None and moved.amount < number(case.parameter(WORTH_DECIDING))
+    told = needed.answer == "no" or (small and not is_safety(case, coverage))
+    return "know" if told else "decide"
+
+
+def _tier(case: Case, coverage: str, kind: Kind) -> Tier:
+    if is_safety(case, coverage):
+        return Tier.SAFETY_OR_DUTY
+    return Tier.LAPSES if kind == "decide" else Tier.MONEY
+
+
+def _title(case: Case, coverage: str, found: tuple[Difference, ...]) -> Words:
+    extent = "all" if is_gone(case, coverage) else "some"
+    places = places_of(case, found)
+    return words("terms-dropped-title", coverage=cover(coverage), extent=extent, places=places)
+
+
+def _means(case: Case, found: tuple[Difference, ...]) -> Words:
+    moved = most_moved(found)
+    limit = {"case": "limit", "limit": moved} if moved else {"case": "plain"}
+    return words("terms-dropped-means", day=case.renewal, **limit)
+
+
+def _todo(case: Case, coverage: str, kind: Kind, price: Money | None) -> Words:
+    act = words("terms-dropped-act", kind=kind, **priced(price))
+    basis = _basis_of_claims(case, coverage)
+    return words("terms-dropped-todo", act=act, basis=basis, day=case.renewal)
 
 
 def _basis_of_claims(case: Case, coverage: str) -> str:
