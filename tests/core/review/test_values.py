@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from quarterday.catalogue.speech import Speech
-from quarterday.core.figure import walk
+from quarterday.core.figure import Figure, walk
 from quarterday.core.file.records import Building, Terms, Valuation
 from quarterday.core.file.records.terms import Coverage, Premium
 from quarterday.core.money import Money
@@ -171,7 +171,21 @@ def test_more_than_two_are_one_question_and_each_is_told(case_of: CaseOf) -> Non
     assert joined.id == "values.below-replacement"
     gaps = [f.priority.at_risk for f in found[1:] if f.priority.at_risk]
     assert joined.priority.at_risk == max(gaps), "one fire burns one building"
-    assert {"shortfall@hall", "shortfall@church", "shortfall@manse"} <= evidence(joined)
+    names = ("hall", "church", "manse")
+    assert evidence(joined) == {
+        f"{what}@{n}" for n in names for what in ("shortfall", "cost-at-renewal")
+    }
+    assert joined.todo.id == "values-below-replacement-together-todo-unpriced"
+
+
+def test_the_joined_question_names_the_buildings_that_need_a_fresh_valuation(
+    case_of: CaseOf,
+) -> None:
+    *records, terms = _village("hall", "church", "manse")
+    weak = valued("church", 1_001_000, basis="unknown")  # replaces the appraisal of that day
+    joined = next(iter(below_replacement(case_of(*records, weak, terms))))
+    assert joined.todo.id == "values-below-replacement-together-todo-unpriced-unsure"
+    assert dict(joined.todo.args)["doubtful"] == ("Church",)
 
 
 def test_the_joined_question_costs_what_its_parts_cost(case_of: CaseOf) -> None:
@@ -236,6 +250,15 @@ def test_a_likely_penalty_is_a_decision(case_of: CaseOf) -> None:
     found = _clause(case_of, cost, basis="owner-estimate")
     assert found.title.id == "values-coinsurance-title-likely"
     assert found.kind == "decide"
+    expected = next(e for e in found.evidence if e.id == "penalty-expected@hall")
+    assert isinstance(expected, Figure)
+    assert found.priority.at_risk == (Money(Decimal(cost)) * expected.number).rounded()
+
+
+def test_with_a_penalty_at_risk_is_the_largest_of_the_four(case_of: CaseOf) -> None:
+    found = _clause(case_of, 700_000)
+    four = [e.value for e in found.evidence if e.id.startswith("penalty-") and e.unit == "money"]
+    assert found.priority.at_risk == max(four, key=lambda money: money.amount)  # type: ignore[union-attr]
 
 
 def test_a_penalty_on_a_building_that_is_short_is_told_with_that_question(case_of: CaseOf) -> None:
@@ -380,6 +403,15 @@ def test_none_only_indexed_and_unknown_are_told_apart(
     made = [valued(basis=basis) for basis in bases]
     found = one(valuation_stale(case_of(building(), *made, offered(line(limit=9_000_000)))))
     assert (found.title.id, found.kind) == (f"values-valuation-stale-title-{title}", kind)
+    assert found.encloses == (FORM if kind == "send back" else ("building-values",))
+    dated = {"valuation/hall/building/2024-02-15/valued_on"} & evidence(found)
+    assert bool(dated) == bool(bases)
+
+
+def test_a_valuation_that_comes_after_the_review_s_day_cures_nothing_yet(case_of: CaseOf) -> None:
+    later = valued(valued_on=date(2026, 12, 1))
+    found = one(valuation_stale(case_of(building(), later, offered(line(limit=9_000_000)))))
+    assert found.title.id == "values-valuation-stale-title-none"
 
 
 def test_an_index_carried_forward_does_not_make_an_old_valuation_young(case_of: CaseOf) -> None:
@@ -456,6 +488,16 @@ def test_contents_insured_everywhere_are_one_finding_about_the_organisation(
 ) -> None:
     found = one(contents_unlisted(case_of(building(), offered(_contents("*")))))
     assert (found.id, found.subject.kind) == ("values.contents-unlisted", "organisation")
+    assert found.title.id == "values-contents-unlisted-title-everywhere"
+    listed = valued(valued="contents", itemised=True)
+    assert not list(contents_unlisted(case_of(building(), listed, offered(_contents("*")))))
+
+
+def test_a_list_of_another_place_is_none_of_this_one(case_of: CaseOf) -> None:
+    listed = valued("church", valued="contents", itemised=True)
+    case = case_of(building(), building("church"), listed, offered(_contents()))
+    found = one(contents_unlisted(case))
+    assert (found.subject.kind, found.title.id) == ("building", "values-contents-unlisted-title")
 
 
 # --- values.incomplete-building
