@@ -204,6 +204,21 @@ def test_a_step_that_is_done_holds_nothing_up(case_of: CaseOf) -> None:
     assert not any(found.is_impossible for found in diary(case))
 
 
+@pytest.mark.parametrize(
+    ("province", "renewal", "expected"),
+    [
+        ("ON", date(2027, 2, 2), date(2027, 2, 1)),  # a Tuesday: Monday still helps
+        ("ON", date(2027, 2, 16), date(2027, 2, 12)),  # after Family Day: the Friday before
+        ("QC", date(2027, 2, 16), date(2027, 2, 15)),
+    ],
+)
+def test_the_last_day_that_helps_is_the_business_day_before_the_renewal(
+    case_of: CaseOf, province: str, renewal: date, expected: date
+) -> None:
+    where = Organisation(name="Elm Grove Hall", province=province, renewal_date=renewal)
+    assert last_day(case_of(where)) == expected
+
+
 def test_the_insurers_own_last_day_bounds_the_decisions(case_of: CaseOf) -> None:
     case = case_of(
         terms("offered", answer_by=date(2027, 1, 15)), signed(EARLY), delivered(),

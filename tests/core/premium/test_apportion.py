@@ -58,6 +58,13 @@ def test_a_part_without_weight_gets_nothing() -> None:
     assert parts == {"a": Decimal(0), "b": Decimal("0.01")}
 
 
+def test_a_tie_in_what_is_owed_falls_as_it_does_in_what_is_owing() -> None:
+    half = {"b": Fraction(1, 2), "a": Fraction(1, 2)}
+    owed = {name: -part for name, part in half.items()}
+    assert rounded_to(half, ONE, ONE) == {"a": Decimal(1), "b": Decimal(0)}
+    assert rounded_to(owed, -ONE, ONE) == {"a": Decimal(-1), "b": Decimal(0)}
+
+
 def test_another_unit_divides_in_whole_units() -> None:
     parts = apportion(Decimal(100), {"a": ONE, "b": ONE, "c": ONE}, Decimal(5))
     assert parts == {"a": Decimal(35), "b": Decimal(35), "c": Decimal(30)}

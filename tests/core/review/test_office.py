@@ -200,6 +200,16 @@ def test_copies_are_enclosed_and_what_is_not_confirmed_is_sent_back(
     assert finding.kind == kind
     assert "copies-for-lenders" in finding.encloses
     assert ("interests-form" in finding.encloses) == (kind == "send back")
+    assert isinstance(finding.evidence[0], Fact)
+    assert finding.evidence[0].value == Term("interest-status", fields.get("status", "active"))
+
+
+def test_only_those_to_be_confirmed_are_named_when_there_are_any(
+    case_of: CaseOf, canada: Reference
+) -> None:
+    (finding,) = found(case_of(lender("1", confirmed_on=AS_OF), lender("2")), "office.interests")
+    assert title(finding, canada) == "Does Lender 2 still have a loan or lease with you?"
+    assert len([e for e in finding.evidence if isinstance(e, Fact)]) == 1
 
 
 def test_paid_off_lenders_are_a_finding_of_their_own_that_wants_the_discharge(
