@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.records import Building, Claim, Organisation, Record, Terms
 from quarterday.core.file.records.terms import Coverage, Premium, StatedTotal
-from quarterday.store import ledger, whole_book
+from quarterday.store import bulk, ledger, whole_book
 from quarterday.store.conflict import Conflict
 from quarterday.store.index import folded
 from quarterday.store.models import (
@@ -143,6 +143,15 @@ def test_a_file_that_does_not_say_whose_it_is_stands_in_the_list_without_a_name(
     assert (line().name, line().renewal_date) == ("", None)
     assert IndexedBuilding.objects.get().province == "ON"
     assert verify().is_sound
+
+
+@pytest.mark.parametrize("values", [{"file_id": "A1"}, {"file_id": "A1", "colour": "red"}])
+def test_a_row_that_lacks_a_column_or_has_one_too_many_is_refused(values: dict[str, str]) -> None:
+    whole = {name: "" for name in bulk.columns(IndexedClaim)}
+    assert len(bulk.row(IndexedClaim, **whole)) == len(whole)
+    for given_ in (values, {**whole, **values, "shape": "round"}):
+        with pytest.raises(KeyError):
+            bulk.row(IndexedClaim, **given_)
 
 
 @pytest.mark.parametrize(

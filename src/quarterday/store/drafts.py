@@ -8,7 +8,7 @@ from pydantic import ValidationError
 from pydantic_core import PydanticSerializationError
 
 from quarterday.core.file.entry import Draft, Origin
-from quarterday.core.file.records import BY_KIND
+from quarterday.core.file.records import BY_KIND, Record
 from quarterday.core.words import words
 from quarterday.store.models import FILE, KEY
 from quarterday.store.refusals import BadDraft
@@ -32,17 +32,19 @@ def clean(text: str, what: str) -> str:
     return text
 
 
-def whole(draft: Draft) -> Draft:
-    """Return ``draft``; BadDraft unless its body is a record's, and its kind and key are that's.
+def checked(draft: Draft) -> Record | None:
+    """Return the record of ``draft``; BadDraft unless body, kind and key are that record's.
 
     A withdrawal has no body and the act ``withdraw``; nothing else has.
     """
     for what in ("act", "kind", "key"):
         clean(getattr(draft, what), what)
     _clean_origin(draft.origin)
-    if (draft.body is None) != (draft.act == WITHDRAW) or not _holds(draft):
+    record = _record(draft)
+    withdraws = draft.body is None and draft.act == WITHDRAW and draft.kind in BY_KIND
+    if record is None and not withdraws:
         raise BadDraft(words("store-bad-draft", kind=draft.kind, key=draft.key))
-    return draft
+    return record
 
 
 def _clean_origin(origin: Origin) -> None:
@@ -54,13 +56,12 @@ def _clean_origin(origin: Origin) -> None:
         ) from None
 
 
-def _holds(draft: Draft) -> bool:
-    if draft.kind not in BY_KIND:
-        return False
-    if draft.body is None:
-        return True
+def _record(draft: Draft) -> Record | None:
+    """Return the record that a draft holds, or None when it holds none, or not that of its key."""
+    if draft.kind not in BY_KIND or draft.body is None or draft.act == WITHDRAW:
+        return None
     try:
         record = BY_KIND[draft.kind].read(draft.body)
     except ValidationError:
-        return False
-    return (record.key, record.body()) == (draft.key, draft.body)
+        return None
+    return record if (record.key, record.body()) == (draft.key, draft.body) else None

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
 
 from django.db import models
@@ -13,32 +12,26 @@ from quarterday.core.file.chain import Head
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import Building, Organisation, Terms
 from quarterday.core.money import round_to
+from quarterday.store.bulk import Row, insert, row
 from quarterday.store.models import (
     IndexedBuilding,
     IndexedClaim,
     IndexedCoverage,
     IndexedFile,
-    columns_of,
 )
 
-OF_FILE: tuple[type[models.Model], ...] = (IndexedBuilding, IndexedClaim, IndexedCoverage)
-TABLES: tuple[type[models.Model], ...] = (IndexedFile, *OF_FILE)
+TABLES: tuple[type[models.Model], ...] = (
+    IndexedFile,
+    IndexedBuilding,
+    IndexedClaim,
+    IndexedCoverage,
+)
 _LIGATURES = str.maketrans({"œ": "oe", "æ": "ae", "ø": "o", "ł": "l", "đ": "d"})
 _LEFT_OUT = {"Mn", "Me", "Cs"}  # marks, and halves of characters that no database keeps
 _LARGEST = Decimal(10) ** 13  # SQLite keeps fifteen digits exactly
-_BATCH = 500
 
 
-@dataclass(frozen=True, slots=True)
-class Projection:
-    """The rows of one file: its line in the list, and those of the other index tables."""
-
-    line: IndexedFile
-    parts: Mapping[type[models.Model], Sequence[models.Model]]
-
-    def of(self, model: type[models.Model]) -> Sequence[models.Model]:
-        """Return the rows of one index table."""
-        return [self.line] if model is IndexedFile else self.parts[model]
+Rows = dict[type[models.Model], list[Row]]
 
 
 def folded(text: str) -> str:
@@ -51,11 +44,6 @@ def folded(text: str) -> str:
         apart = unicodedata.normalize("NFKD", text.casefold().translate(_LIGATURES))
         text = "".join(c for c in apart if unicodedata.category(c) not in _LEFT_OUT)
     return " ".join(text.casefold().split())
-
-
-def fields(model: type[models.Model]) -> tuple[str, ...]:
-    """Return the columns of an index table that a file decides: all but the row's number."""
-    return tuple(column for column in columns_of(model) if column != "id")
 
 
 def _fitting(amount: Decimal) -> Decimal | None:
@@ -89,11 +77,12 @@ def _sum_insured(terms: Sequence[Terms], building: str) -> Decimal | None:
     return None
 
 
-def _file_row(file: File, head: Head, terms: Sequence[Terms]) -> IndexedFile:
+def _file_row(file: File, head: Head, terms: Sequence[Terms]) -> Row:
     who = file.get(Organisation)
     by_stage = {one.stage: one for one in terms}
     names = (who.name, who.known_as, who.named_insured, who.town) if who else ()
-    return IndexedFile(
+    return row(
+        IndexedFile,
         file=file.id,
         name=who.name if who else "",
         sort_name=folded(who.name)[:600] if who else "",
@@ -111,9 +100,10 @@ def _file_row(file: File, head: Head, terms: Sequence[Terms]) -> IndexedFile:
     )
 
 
-def _building_row(file: File, building: Building, terms: Sequence[Terms]) -> IndexedBuilding:
+def _building_row(file: File, building: Building, terms: Sequence[Terms]) -> Row:
     known = file.get(Organisation) is not None
-    return IndexedBuilding(
+    return row(
+        IndexedBuilding,
         file_id=file.id,
         building=building.id,
         name=building.name,
@@ -127,9 +117,10 @@ def _building_row(file: File, building: Building, terms: Sequence[Terms]) -> Ind
     )
 
 
-def _claim_rows(file: File) -> list[models.Model]:
+def _claim_rows(file: File) -> list[Row]:
     return [
-        IndexedClaim(
+        row(
+            IndexedClaim,
             file_id=file.id,
             number=claim.number,
             cause=claim.cause,
@@ -144,9 +135,10 @@ def _claim_rows(file: File) -> list[models.Model]:
     ]
 
 
-def _coverage_rows(file: File, terms: Sequence[Terms]) -> list[models.Model]:
+def _coverage_rows(file: File, terms: Sequence[Terms]) -> list[Row]:
     return [
-        IndexedCoverage(
+        row(
+            IndexedCoverage,
             file_id=file.id,
             stage=one.stage,
             start=one.start,
@@ -160,31 +152,20 @@ def _coverage_rows(file: File, terms: Sequence[Terms]) -> list[models.Model]:
     ]
 
 
-def rows(file: File, head: Head) -> Projection:
-    """Return the rows of one file."""
+def rows(file: File, head: Head) -> Rows:
+    """Return the rows of one file, by index table."""
     terms = _renewal_terms(file)
-    return Projection(
-        _file_row(file, head, terms),
-        {
-            IndexedBuilding: [_building_row(file, building, terms) for building in file.buildings],
-            IndexedClaim: _claim_rows(file),
-            IndexedCoverage: _coverage_rows(file, terms),
-        },
-    )
+    return {
+        IndexedFile: [_file_row(file, head, terms)],
+        IndexedBuilding: [_building_row(file, building, terms) for building in file.buildings],
+        IndexedClaim: _claim_rows(file),
+        IndexedCoverage: _coverage_rows(file, terms),
+    }
 
 
 def replace(found: Iterable[tuple[File, Head]]) -> None:
     """Write the rows of these files in place of the kept ones, in the caller's transaction."""
-    made = [rows(file, head) for file, head in found]
-    ids = [one.line.file for one in made]
-    for model in OF_FILE:
-        rows_of = model._default_manager  # noqa: SLF001 - Django's documented model API
-        rows_of.filter(file_id__in=ids).delete()
-        rows_of.bulk_create([row for one in made for row in one.parts[model]], _BATCH)
-    IndexedFile.objects.bulk_create(
-        [one.line for one in made],
-        _BATCH,
-        update_conflicts=True,
-        unique_fields=["file"],
-        update_fields=[name for name in fields(IndexedFile) if name != "file"],
-    )
+    made = [(file.id, rows(file, head)) for file, head in found]
+    IndexedFile.objects.filter(file__in=[id for id, _ in made]).delete()  # and all that is of them
+    for model in TABLES:
+        insert(model, (line for _, by_table in made for line in by_table[model]))

@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 import secrets
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime
 
 from quarterday.core.file import chain
 from quarterday.core.file.entry import Draft, Entry, Origin, canonical
-from quarterday.core.file.fold import fold
-from quarterday.core.file.records import Redaction
+from quarterday.core.file.fold import fold, read
+from quarterday.core.file.records import Record, Redaction
 from quarterday.core.words import words
-from quarterday.store import index, locks
+from quarterday.store import bulk, index, locks
 from quarterday.store.conflict import check
-from quarterday.store.drafts import clean, whole
+from quarterday.store.drafts import checked, clean
 from quarterday.store.models import LedgerEntry
 from quarterday.store.reading import (
     CHUNK,
@@ -36,7 +36,6 @@ __all__ = [
     "load", "many", "redact",
 ]  # fmt: skip
 _SALT_BYTES = 16
-_BATCH = 1000
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,16 +116,34 @@ def _parts(batches: Iterable[Batch]) -> Iterator[list[Batch]]:
 def _add(part: Sequence[Batch], by: str, at: datetime | None) -> list[Entry]:
     clean(by, "by")
     kept = entries_of(batch.file for batch in part)
+    records = _Records()
     added: list[Entry] = []
     for batch in part:
         standing = kept[batch.file]
+        records.check(batch.drafts)
         check(batch.file, standing, batch.drafts, batch.expected_seq)
         new = list(_chained(batch, standing, by, at))
         standing.extend(new)
         added.extend(new)
-    LedgerEntry.objects.bulk_create(map(_row, added), _BATCH)
-    _index({file: entries for file, entries in kept.items() if entries})
+    bulk.insert(LedgerEntry, map(_row, added))
+    _index({file: entries for file, entries in kept.items() if entries}, records.read)
     return added
+
+
+class _Records:
+    """The records of the drafts at hand, read once: for the check and for the index tables."""
+
+    def __init__(self) -> None:
+        self._known: dict[tuple[str, str], Record] = {}
+
+    def check(self, drafts: Iterable[Draft]) -> None:
+        for draft in drafts:
+            record = checked(draft)
+            if record is not None and draft.body is not None:
+                self._known[draft.kind, draft.body] = record
+
+    def read(self, kind: str, body: str) -> Record:
+        return self._known.get((kind, body)) or read(kind, body)
 
 
 def _chained(
@@ -137,7 +154,7 @@ def _chained(
     for draft in batch.drafts:
         entry = chain.append(
             head,
-            whole(draft),
+            draft,
             file=batch.file,
             by=by,
             recorded_at=moment,
@@ -162,13 +179,14 @@ def _moment(file: str, last: datetime | None, at: datetime | None) -> datetime:
     return last
 
 
-def _row(entry: Entry) -> LedgerEntry:
+def _row(entry: Entry) -> bulk.Row:
     values = {name: getattr(entry, name) for name in COLUMNS}
     origin = entry.origin.model_dump(mode="json", exclude_defaults=True)
-    return LedgerEntry(**{**values, "origin": canonical(origin)})
+    return bulk.row(LedgerEntry, **{**values, "origin": canonical(origin)})
 
 
-def _index(entries: dict[str, list[Entry]]) -> None:
+def _index(entries: dict[str, list[Entry]], reader: Callable[[str, str], Record] = read) -> None:
     index.replace(
-        (fold(file, of), chain.Head(of[-1].seq, of[-1].digest)) for file, of in entries.items()
+        (fold(file, of, reader=reader), chain.Head(of[-1].seq, of[-1].digest))
+        for file, of in entries.items()
     )

@@ -18,6 +18,7 @@ from quarterday.core.file.fold import fold
 from quarterday.core.file.records import Redaction
 from quarterday.core.words import Words, words
 from quarterday.store import guards, index, locks, seals
+from quarterday.store.bulk import columns
 from quarterday.store.models import IndexedFile, LedgerEntry, Original, Seal, table_of
 from quarterday.store.reading import chunks, entries_of
 from quarterday.store.refusals import UnknownFile
@@ -149,7 +150,7 @@ Rows = dict[str, dict[type[models.Model], Lines]]
 def _kept_rows(part: Sequence[str]) -> Rows:
     found: Rows = {file: {model: Counter() for model in index.TABLES} for file in part}
     for model in index.TABLES:
-        names = index.fields(model)
+        names = columns(model)
         of_file = names.index("file" if model is IndexedFile else "file_id")
         rows = model._default_manager.filter(file__in=part).values_list(*names)  # noqa: SLF001 - any model's manager
         for row in rows:
@@ -174,12 +175,7 @@ def _made_rows(file: str, entries: Sequence[Entry]) -> dict[type[models.Model], 
         return {model: Counter() for model in index.TABLES}
     head = chain.Head(entries[-1].seq, entries[-1].digest)
     made = index.rows(fold(file, entries), head)
-    return {
-        model: Counter(
-            tuple(getattr(row, name) for name in index.fields(model)) for row in made.of(model)
-        )
-        for model in index.TABLES
-    }
+    return {model: Counter[tuple[object, ...]](made[model]) for model in index.TABLES}
 
 
 def _store_wide(report: Report) -> None:

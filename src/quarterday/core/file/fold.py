@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from types import MappingProxyType
@@ -146,11 +146,22 @@ class File:
         )
 
 
-def fold(id: str, entries: Iterable[Entry], known_at: datetime | None = None) -> File:
+def read(kind: str, body: str) -> Record:
+    """Return the record that an entry's body holds."""
+    return BY_KIND[kind].read(body)
+
+
+def fold(
+    id: str,
+    entries: Iterable[Entry],
+    known_at: datetime | None = None,
+    reader: Callable[[str, str], Record] = read,
+) -> File:
     """Return the file that ``entries`` (in order of ``seq``) add up to.
 
     A later entry of the same kind and key replaces an earlier one; a withdrawal removes it; a
     redacted entry holds nothing. ``known_at`` leaves out what was recorded after that moment.
+    ``reader`` makes a record of kind and body, for who has some of them already.
     """
     held: dict[Ref, Held] = {}
     seq = last_change = 0
@@ -161,7 +172,7 @@ def fold(id: str, entries: Iterable[Entry], known_at: datetime | None = None) ->
         last_change = last_change if entry.kind in PROOF else entry.seq
         held.pop((entry.kind, entry.key), None)
         if entry.body is not None:
-            record = BY_KIND[entry.kind].read(entry.body)
+            record = reader(entry.kind, entry.body)
             held[entry.kind, entry.key] = Held(record, entry)
     return File(id, seq, last_change, MappingProxyType(held))
 
