@@ -9,7 +9,7 @@ from decimal import Decimal
 from quarterday.core.figure import Figure
 from quarterday.core.file.records import Terms
 from quarterday.core.money import Money
-from quarterday.core.premium.split import EFFECTS, TAX, Effect, LineSplit, Split, between
+from quarterday.core.premium.split import EFFECTS, Effect, LineSplit, Split, between
 from quarterday.core.premium.table import Namer, PremiumTable, coverage_name, place_name, table
 from quarterday.core.reference import Reference
 from quarterday.core.review.case import Case
@@ -77,7 +77,7 @@ def explained(
     new = table(two.after, province, two.reference)
     if old.total.amount <= 0:
         return None
-    effects = _effects(two, found)
+    effects = _effects(two, found, (old.tax.tax, new.tax.tax))
     first = _total(two, "before", old), _total(two, "after", new)
     change = Figure(
         id=two.id("change"),
@@ -109,26 +109,27 @@ def _total(two: _Two, which: str, summed: PremiumTable) -> Figure:
     )
 
 
-def _effects(two: _Two, found: Split) -> tuple[Figure, ...]:
-    figures = (_effect(two, effect, found) for effect in EFFECTS if found.effects[effect])
+def _effects(two: _Two, found: Split, taxes: tuple[Figure, ...]) -> tuple[Figure, ...]:
+    figures = [_effect(two, effect, found, taxes) for effect in EFFECTS if found.effects[effect]]
     return tuple(sorted(figures, key=lambda f: (-abs(f.money.amount), f.id)))
 
 
-def _effect(two: _Two, effect: Effect, found: Split) -> Figure:
+def _effect(two: _Two, effect: Effect, found: Split, taxes: tuple[Figure, ...]) -> Figure:
     value = two.after.money(found.effects[effect])
+    is_tax = effect in {"tax-base", "tax-rate"}
     return Figure(
         id=two.id(effect),
         value=value,
         unit="money",
         label=words(f"effect-{effect}"),
         how=words(f"effect-{effect}-how"),
-        inputs=tuple(_lines(two, effect, found)),
+        inputs=taxes if is_tax else tuple(_lines(two, effect, found)),
     )
 
 
 def _lines(two: _Two, effect: Effect, found: Split) -> Iterator[Figure]:
     for line in found.lines:
-        if effect in line.effects and line.key != TAX:
+        if effect in line.effects:
             yield _line(two, effect, line)
 
 
