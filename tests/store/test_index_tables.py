@@ -147,7 +147,7 @@ def test_a_file_that_does_not_say_whose_it_is_stands_in_the_list_without_a_name(
 
 @pytest.mark.parametrize("values", [{"file_id": "A1"}, {"file_id": "A1", "colour": "red"}])
 def test_a_row_that_lacks_a_column_or_has_one_too_many_is_refused(values: dict[str, str]) -> None:
-    whole = {name: "" for name in bulk.columns(IndexedClaim)}
+    whole = dict.fromkeys(bulk.columns(IndexedClaim), "")
     assert len(bulk.row(IndexedClaim, **whole)) == len(whole)
     for given_ in (values, {**whole, **values, "shape": "round"}):
         with pytest.raises(KeyError):
