@@ -85,6 +85,7 @@ def test_a_number_shows_the_decimals_it_is_allowed() -> None:
     assert formats.number(Decimal("1234.56789"), "en", 2) == "1,234.57"
     assert formats.number(Decimal("0.5"), "fr") == "0,5"
     assert formats.number(Decimal("2.500"), "en") == "2.5"
+    assert formats.number(Decimal(2) / 3, "en") == "0.666667"
 
 
 @pytest.mark.parametrize(

@@ -87,6 +87,16 @@ def test_a_brokerages_values_hold_from_their_first_date_and_the_shipped_ones_bef
     assert found.parameters[id].what == canada.parameters[id].what
 
 
+def test_a_brokerages_value_of_the_same_day_replaces_the_shipped_one(
+    own: Write, canada: Reference
+) -> None:
+    id = "values.stale-years"
+    first = canada.parameters[id].values[0].since
+    text = f"- id: {id}\n  values: [{{since: {first}, value: 3, source: {SOURCE}}}]\n"
+    found = reference("canada", own("parameters/ours.yaml", text))
+    assert [dated.value for dated in found.parameters[id].values] == [Decimal(3)]
+
+
 def test_a_brokerage_changes_one_field_of_a_cause_and_the_rest_stays(
     own: Write, canada: Reference
 ) -> None:
@@ -109,6 +119,10 @@ def test_a_brokerage_changes_one_field_of_a_cause_and_the_rest_stays(
         ("- what: {en: A, fr: B}\n", "parameters/a.yaml: an entry has no id"),
         ("- id: 12\n", "parameters/a.yaml: an entry has no id"),
         (NEW.replace("[{since", "[3, {since"), "entry office.own-test, field values.1: "),
+        (NEW.replace("{since: 2026-01-01, value: 7", "{}]\n#"), "field values.1.since: Field"),
+        ("- only text\n", "parameters/a.yaml: must be a list of entries"),
+        ("- id: values.x\n  what: {en: A, fr: B}\n  unit: rate\n  values: []\n", "at least 1 item"),
+        ("- id: values.stale-years\n  values: five\n", "entry values.stale-years, field values: "),
         ("id: values.x\n", "parameters/a.yaml: must be a list of entries"),
         ("- id: a\n  id: b\n", "parameters/a.yaml, line 2: the key 'id' stands here twice"),
     ],

@@ -176,6 +176,18 @@ def test_a_fact_tells_where_it_came_from_down_to_the_row(english: Speech, french
     assert french.parts(fact).how.startswith("Tiré du classeur book.xlsx (Ann Ode), le 1er sept")
 
 
+def test_a_sheet_without_a_row_is_not_given_one(english: Speech) -> None:
+    origin = Origin(way="workbook", places=(Place(sheet="Buildings"),))
+    assert english.origin(origin, date(2026, 9, 1)) == "From the workbook, September 1, 2026"
+
+
+def test_a_number_keeps_six_decimals_unless_told_otherwise(english: Speech) -> None:
+    third = Decimal(1) / 3
+    assert english.number(third) == "0.333333"
+    assert english.number(third, 2) == "0.33"
+    assert english.value(third, "count") == "0.333333"
+
+
 @pytest.mark.parametrize("way", ["workbook", "csv", "form", "person", "room", "office"])
 def test_every_way_in_can_be_told(english: Speech, french: Speech, way: str) -> None:
     origin = Origin.model_validate({"way": way})

@@ -33,7 +33,7 @@ def sentences(file: str, entry: str, error: ValidationError) -> tuple[str, ...]:
 
     A number within the field's name counts from one: ``values.1.since`` is the first value.
     """
-    faults = error.errors(include_url=False)
+    faults = error.errors()
     return tuple(
         f"{file}, entry {entry}, field {_place(fault['loc'])}: {fault['msg']}."
         for fault in faults
