@@ -31,8 +31,10 @@ trap 'exit 1' HUP INT TERM
 
 (
     cd / # the postgres user may not read the current folder
-    as_owner "$bin/initdb" -D "$data" -U postgres -A trust --no-sync -E UTF8 \
-        --locale-provider=icu --icu-locale=en-CA >"$folder/initdb.log" ||
+    # another order of letters than SQLite's, where the version has it (15 and later)
+    locale=$("$bin/initdb" --help | grep -q icu-locale && echo "--locale-provider=icu --icu-locale=en-CA" || true)
+    # shellcheck disable=SC2086 # two options or none
+    as_owner "$bin/initdb" -D "$data" -U postgres -A trust --no-sync -E UTF8 $locale >"$folder/initdb.log" ||
         { cat "$folder/initdb.log" >&2; exit 1; }
     as_owner "$bin/pg_ctl" -D "$data" -w -t 60 -s -l "$folder/data/server.log" \
         -o "-c listen_addresses='' -c unix_socket_directories='$folder'" start ||

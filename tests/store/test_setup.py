@@ -139,6 +139,23 @@ def test_a_store_that_cannot_be_opened_is_said_to_be_so(tmp_path: Path, own_stor
     setup.configure(own_store)
 
 
+def test_the_embedded_database_is_its_owners_alone_even_in_an_open_folder(
+    own_store: str, save: Save, tmp_path: Path
+) -> None:
+    if connection.vendor != "sqlite":
+        pytest.skip("PostgreSQL has rights of its own")
+    folder = tmp_path / "open"
+    folder.mkdir(mode=0o755)
+    setup.configure(str(folder))
+    setup.start()
+    save("A1", CHURCH)
+    rights = {path.name: path.stat().st_mode & 0o777 for path in folder.glob("*.sqlite3*")}
+    setup.configure(own_store)
+    assert rights["quarterday.sqlite3"] == 0o600
+    assert set(rights.values()) == {0o600}
+    assert len(rights) == 3  # the database, its log and the log's index
+
+
 def test_starting_puts_back_a_guard_that_somebody_removed(own_store: str) -> None:
     guards.drop()
     setup.start()
