@@ -83,10 +83,10 @@ def start() -> Started:
 
     with _reached():
         settings.QUARTERDAY_HOME.mkdir(mode=0o700, parents=True, exist_ok=True)
+        if not _place().url:
+            _place().file.touch(mode=0o600)  # and its log files take after it
         waiting = _waiting()
         call_command("migrate", interactive=False, verbosity=0)
-        if not _place().url:
-            _place().file.chmod(0o600)  # its log files take after it
         guards.create()  # a migration that was interrupted may not have come to them
         started = Started(_place(), waiting, seals.ensure_key())
         if waiting and not started.is_new:
