@@ -80,6 +80,7 @@ for command in (
     reference.causes,
     reference.coverages,
     reference.parameters,
+    reference.not_covered_here,
     calc.calc,
 ):
     cli.add_command(command)

@@ -5,7 +5,9 @@ from __future__ import annotations
 from datetime import date
 
 import click
+from rich.markdown import Markdown
 
+from quarterday.catalogue.load import data_credits, not_covered
 from quarterday.cli.options import as_of_option, json_option, screen_of
 from quarterday.cli.screen import Screen
 from quarterday.core.reference import Cause, CoverageType
@@ -97,3 +99,13 @@ def parameters(context: click.Context, as_json: bool, as_of: date) -> None:
         said = screen.speech.parts(parameter)
         screen.line(f"{parameter.id}  {said.value}", style="bold")
         screen.line(" ".join(filter(None, (f"{said.label}.", said.how, said.caution))), indent=2)
+    for credit in data_credits(screen.language):
+        screen.line(credit)
+
+
+@click.command("not-covered")
+@click.pass_context
+def not_covered_here(context: click.Context) -> None:
+    """Say what is not modelled, so that nobody relies on it."""
+    screen = screen_of(context)
+    screen.out.print(Markdown(not_covered(screen.language)))
