@@ -86,3 +86,16 @@ def test_headings_are_read_in_the_order_of_the_pages() -> None:
 def test_the_language_is_stated(language: str) -> None:
     with Pdf.open(io.BytesIO(given.package(language=language).pdf)) as pdf:
         assert str(pdf.Root.Lang).startswith(language)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_each_building_has_one_page_in_every_package_of_the_demo_book(language: str) -> None:
+    for id in given.book():
+        count = len(given.setting(id, language).pictures)
+        if not count:
+            continue
+        package = given.package(id, language)
+        opened = [e.page for e in elements(package.pdf) if e.role == "H1" and e.page is not None]
+        first = [paper for paper, _ in package.enclosed].index("building-values")
+        pages = opened[first : first + count + 1]
+        assert all(after - before == 1 for before, after in pairwise(pages)), id

@@ -17,7 +17,7 @@ from quarterday.papers.chart import Key, Over, lines, stacked
 from quarterday.papers.setting import Data, Setting
 
 ID = "building-values"
-MOST_TODO = 4  # the most pressing, so that a building stays on its page
+MOST_TODO = 3  # the most pressing, so that a building stays on its page
 
 
 def reason(setting: Setting) -> Words | None:

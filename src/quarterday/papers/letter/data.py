@@ -48,7 +48,12 @@ def _title(setting: Setting) -> str:
 
 def _lead(setting: Setting) -> str:
     offered = "letter-lead" if setting.case.offered else "letter-lead-no-offer"
-    return setting.say(offered, as_of=setting.review.as_of, renewal=setting.review.renewal)
+    return setting.say(
+        offered,
+        as_of=setting.review.as_of,
+        renewal=setting.review.renewal,
+        count=len(setting.review.agenda),
+    )
 
 
 def _sender(setting: Setting) -> Iterator[str]:

@@ -40,7 +40,7 @@ def data(setting: Setting) -> Data:
     return {
         "opening": setting.opening(ID, title, lead),
         "groups": list(_groups(setting, compare(*two))),
-        "premium": _premium(setting, two[1], moved) if moved else None,
+        "premium": _premium(setting, two[1], moved) if moved and _moves(moved) else None,
     }
 
 
@@ -104,6 +104,11 @@ def _split(setting: Setting, expiring: Terms, offered: Terms) -> Split | None:
     return between(expiring, offered, setting.file.organisation.province, setting.reference)
 
 
+def _moves(moved: Split) -> bool:
+    """Tell whether any part of the premium moved, so that there is something to draw."""
+    return any(moved.effects.values())
+
+
 def _title(setting: Setting, offered: Terms, moved: Split | None) -> str:
     if moved is None:
         return setting.say("what-changed-title")
@@ -158,8 +163,6 @@ def _signed(setting: Setting, value: Money) -> str:
 def _largest(setting: Setting, offered: Terms, moved: Split) -> str:
     effect = max(EFFECTS, key=lambda e: abs(moved.effects[e]))
     amount = offered.money(moved.effects[effect])
-    if not amount:
-        return setting.say("what-changed-largest-none")
     way = "up" if amount.amount > 0 else "down"
     cause = words(f"what-changed-cause-{effect}")
     return setting.say(f"what-changed-largest-{way}", cause=cause, amount=abs(amount))

@@ -25,8 +25,14 @@ letter-title = { $count ->
     [5] Five decisions before { $renewal }
    *[other] { $count } decisions before { $renewal }
 }
-letter-lead = Your insurance renews on { $renewal }. We compared the insurer's offer with this year's policy and with what we know of you on { $as_of }. Below is what your leaders need to decide, what it costs, and by when.
-letter-lead-no-offer = Your insurance renews on { $renewal }. The insurer has not made its offer yet. We looked at this year's policy and at what we know of you on { $as_of }. Below is what your leaders can decide now.
+letter-lead = Your insurance renews on { $renewal }. We compared the insurer's offer with this year's policy and with what we know of you on { $as_of }. { $count ->
+    [0] Your leaders have nothing to decide.
+   *[other] Below is what your leaders need to decide, what it costs, and by when.
+}
+letter-lead-no-offer = Your insurance renews on { $renewal }. The insurer has not made its offer yet. We looked at this year's policy and at what we know of you on { $as_of }. { $count ->
+    [0] Your leaders have nothing to decide yet.
+   *[other] Below is what your leaders can decide now.
+}
 letter-unsigned = This is a draft. No licensed broker has signed the review, so it must not be delivered.
 letter-to = { $name }, { $role }
 letter-dear = Dear { $name },
@@ -122,7 +128,6 @@ what-changed-cause-tax-base = tax follows the premium
 what-changed-cause-tax-rate = the tax rate changed
 what-changed-largest-up = The largest part is { $amount } more, because { $cause }.
 what-changed-largest-down = The largest part is { $amount } less, because { $cause }.
-what-changed-largest-none = No part of the premium moved.
 what-changed-part = Part of the premium
 what-changed-note = A rate is the price of each dollar insured. Where both the rate and the sum insured moved, each gets its fair share of the change. The parts add up to the cent.
 

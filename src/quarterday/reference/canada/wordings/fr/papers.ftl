@@ -25,8 +25,14 @@ letter-title = { $count ->
     [5] Cinq décisions à prendre d'ici le { $renewal }
    *[other] { $count } décisions à prendre d'ici le { $renewal }
 }
-letter-lead = Votre assurance se renouvelle le { $renewal }. Nous avons comparé l'offre de l'assureur au contrat de cette année et à ce que nous savions de vous le { $as_of }. Voici ce que votre conseil doit décider, ce que cela coûte et pour quand.
-letter-lead-no-offer = Votre assurance se renouvelle le { $renewal }. L'assureur n'a pas encore présenté son offre. Nous avons relu le contrat de cette année et ce que nous savions de vous le { $as_of }. Voici ce que votre conseil peut décider dès maintenant.
+letter-lead = Votre assurance se renouvelle le { $renewal }. Nous avons comparé l'offre de l'assureur au contrat de cette année et à ce que nous savions de vous le { $as_of }. { $count ->
+    [0] Votre conseil n'a rien à décider.
+   *[other] Voici ce que votre conseil doit décider, ce que cela coûte et pour quand.
+}
+letter-lead-no-offer = Votre assurance se renouvelle le { $renewal }. L'assureur n'a pas encore présenté son offre. Nous avons relu le contrat de cette année et ce que nous savions de vous le { $as_of }. { $count ->
+    [0] Votre conseil n'a rien à décider pour le moment.
+   *[other] Voici ce que votre conseil peut décider dès maintenant.
+}
 letter-unsigned = Ceci est une ébauche. Aucune personne titulaire d'un permis de courtage n'a signé l'examen : il ne faut pas la remettre.
 letter-to = { $name }, { $role }
 letter-dear = Bonjour { $name },
@@ -122,7 +128,6 @@ what-changed-cause-tax-base = la taxe suit la prime
 what-changed-cause-tax-rate = le taux de la taxe a changé
 what-changed-largest-up = La plus grande part, { $amount } de plus, vient de ce que { $cause }.
 what-changed-largest-down = La plus grande part, { $amount } de moins, vient de ce que { $cause }.
-what-changed-largest-none = Aucune part de la prime n'a bougé.
 what-changed-part = Part de la prime
 what-changed-note = Un taux est le prix de chaque dollar assuré. Quand le taux et le montant assuré changent tous deux, chacun reçoit sa juste part de l'écart. Le tout s'additionne au cent près.
 
@@ -218,10 +223,10 @@ building-values-reason = { $short ->
     [one] Un bâtiment ne pourrait pas être reconstruit avec son montant d'assurance.
    *[other] { $short } bâtiments ne pourraient pas être reconstruits avec leur montant d'assurance.
 }
-building-values-title-short = { $building } : il manquerait { $amount } après une perte totale
+building-values-title-short = { $building } : il manquerait { $amount } après un sinistre total
 building-values-title-enough = { $building } : le montant suffit pour reconstruire
 building-values-title-unknown = { $building } : personne ne sait ce que coûte la reconstruction
-building-values-lead = Une perte totale pourrait survenir juste avant la fin de la période, le { $end }. Reconstruire prend du temps : nous comptons les coûts jusqu'au { $day }.
+building-values-lead = Un sinistre total pourrait survenir juste avant la fin de la période, le { $end }. Reconstruire prend du temps : nous comptons les coûts jusqu'au { $day }.
 building-values-insured = Le plus que paie le contrat
 building-values-available = sa part d'un montant commun
 building-values-cost = Coût de reconstruction
@@ -242,8 +247,8 @@ building-values-increases-ahead = Depuis l'évaluation du { $day }, le montant d
 building-values-clause-title-short = Même un petit sinistre ne serait payé qu'à { $share }
 building-values-clause-title-full = Un sinistre partiel serait payé en entier, après la franchise
 building-values-clause-title-suspended = La règle proportionnelle est suspendue
-building-values-clause-short = La règle proportionnelle (coassurance) du contrat vous demande d'assurer au moins { $required }, sinon vous partagez chaque sinistre. Vous assurez { $carried }. L'assureur paie donc { $share } d'un sinistre, moins la franchise.
-building-values-clause-full = La règle proportionnelle (coassurance) du contrat vous demande d'assurer au moins { $required }, sinon vous partagez chaque sinistre. Vous assurez { $carried } : c'est assez.
+building-values-clause-short = La règle proportionnelle (coassurance) demande d'assurer au moins { $required }. Vous assurez { $carried }. L'assureur paie donc { $share } d'un sinistre, moins la franchise.
+building-values-clause-full = La règle proportionnelle (coassurance) demande d'assurer au moins { $required }, sinon vous partagez chaque sinistre. Vous assurez { $carried } : c'est assez.
 building-values-clause-suspended = La règle proportionnelle (coassurance) vous ferait partager chaque sinistre si le montant était trop bas. Une valeur convenue la suspend pour cette période.
 building-values-losses = Qui paie un sinistre de cette taille
 building-values-paid = l'assureur paie

@@ -1,0 +1,56 @@
+"""Each paper's folder: a template whose parameters are explained, and an example that sets."""
+
+from __future__ import annotations
+
+import json
+import re
+from typing import Any
+
+import pytest
+
+from quarterday.papers.package import PAPERS, _data, _enclosed, house
+from quarterday.papers.press import HERE, press
+
+from . import given
+from .reading import elements
+
+IDS = ("letter", *(paper.id for paper in PAPERS))
+
+
+def folder(id: str) -> Any:
+    return HERE / id.replace("-", "_")
+
+
+def example(id: str) -> Any:
+    return json.loads((folder(id) / "example.json").read_text("utf-8"))
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_the_parameters_are_those_of_the_data_and_each_has_its_comment(id: str) -> None:
+    template = (folder(id) / "template.typ").read_text("utf-8")
+    body = template[template.index("#let paper(") :].partition(") =")[0]
+    named = re.findall(r"^  (\w+): .+, // \S.+$", body, re.MULTILINE)
+    assert len(named) == len([line for line in body.splitlines() if line.startswith("  ")])
+    assert set(named) == set(example(id))
+
+
+def test_the_examples_have_the_shape_of_the_data() -> None:
+    of = given.setting()
+    made = {paper["id"]: paper["data"] for paper in _data(of, _enclosed(of))["papers"]}
+    for id in IDS:
+        assert _keys(example(id)) <= _keys(made[id]), id
+
+
+def _keys(value: object, path: str = "") -> set[str]:
+    if isinstance(value, dict):
+        inner = (_keys(part, f"{path}.{name}") for name, part in value.items())
+        return {path}.union(*inner)
+    if isinstance(value, list | tuple):
+        return {path}.union(*(_keys(part, path) for part in value))
+    return {path}
+
+
+def test_the_examples_set_as_a_package() -> None:
+    papers = [{"id": id, "data": example(id)} for id in IDS]
+    pdf = press().set({"house": house(given.setting()), "papers": papers}, given.AS_OF)
+    assert [e.role for e in elements(pdf)].count("H1") == len(IDS)

@@ -1,0 +1,181 @@
+"""The letter, the pages of buildings, the checklist, options, copies, the register of figures."""
+
+from __future__ import annotations
+
+import pytest
+
+from quarterday.core.figure import Figure, walk
+from quarterday.core.review.need import need
+from quarterday.papers.building_values import data as buildings
+from quarterday.papers.copies_for_lenders import data as copies
+from quarterday.papers.coverage_summary import data as summary
+from quarterday.papers.figures import data as figures
+from quarterday.papers.letter import data as letter
+from quarterday.papers.options import data as options
+from quarterday.papers.package import _enclosed
+from quarterday.papers.setting import Data, Setting
+
+from . import given
+
+LANGUAGES = ("en", "fr")
+SETTINGS = [(id, language) for id in given.book() for language in LANGUAGES]
+
+
+def written(of: Setting) -> Data:
+    return letter.data(of, _enclosed(of))
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_each_decision_has_its_price_its_consequence_and_its_day(language: str) -> None:
+    for id in given.book():
+        of = given.setting(id, language)
+        told = letter.data(of, _enclosed(of))
+        if not of.review.agenda:
+            assert told["agenda"] is told["decisions"] is None
+            continue
+        items = told["decisions"]["items"]
+        assert 1 <= len(items) <= 5
+        for item, finding in zip(items, of.review.agenda, strict=True):
+            assert item["title"] == of.spoken(finding.title)
+            assert len(item["means"].split()) > 3
+            labels = [label for label, _ in item["facts"]]
+            assert labels[0] == of.say("letter-price")
+            assert labels[-1] == of.say("letter-by")
+
+
+def test_what_is_free_and_what_nobody_has_priced_are_not_confused() -> None:
+    of = given.setting()
+    for finding, row in zip(of.review.agenda, written(of)["agenda"]["rows"], strict=True):
+        cost = finding.priority.cost
+        if cost is None:
+            assert row[2] == "ask us"
+        else:
+            assert row[2] == (of.dollars(cost) if cost else "no charge")
+
+
+def test_the_letter_goes_to_the_treasurer_before_others() -> None:
+    assert written(given.setting())["greeting"] == "Dear Priya Nathan,"
+
+
+def test_nothing_set_aside_and_nothing_for_others_reaches_the_leaders() -> None:
+    for id, language in SETTINGS:
+        of = given.setting(id, language)
+        told = str(written(of))
+        for finding in of.review.findings:
+            if finding.set_aside and finding not in of.told:
+                assert of.spoken(finding.title) not in told
+
+
+def test_papers_that_come_later_are_named_as_sent_separately() -> None:
+    of = given.setting()
+    wanted = {paper for finding in of.told for paper in finding.encloses}
+    inside = {paper for paper, _ in _enclosed(of)}
+    separately = written(of)["enclosed"]["separately"]
+    for paper in wanted - inside:
+        assert of.spoken(given.paper(paper)) in separately
+
+
+def test_a_child_at_risk_comes_before_us_where_children_are_in_care() -> None:
+    for id, file in given.book().items():
+        cautions = str(written(given.setting(id))["cautions"])
+        assert ("child protection" in cautions) == file.operations.works_with_vulnerable
+
+
+def test_every_insured_building_has_its_page_the_shortest_first() -> None:
+    for id, language in SETTINGS:
+        of = given.setting(id, language)
+        pages = buildings.data(of)["buildings"]
+        assert len(pages) == len(of.pictures)
+        short = [p.shortfall.money.amount if p.shortfall else 0 for p in of.pictures]
+        if short and max(short) > 0:
+            most = of.pictures[short.index(max(short))]
+            assert most.building.name in pages[0]["opening"]["title"]
+
+
+def test_only_the_first_page_of_a_paper_is_what_the_list_of_enclosures_names() -> None:
+    pages = buildings.data(given.setting())["buildings"]
+    assert [page["opening"]["id"] for page in pages] == ["building-values"] + [None] * (
+        len(pages) - 1
+    )
+
+
+def test_a_coverage_is_either_there_or_missing_or_asked_about_or_not_called_for() -> None:
+    of = given.setting()
+    assert of.case.terms is not None
+    held = {line.coverage for line in of.case.terms.coverages}
+    for checked in summary.checked(of, of.case.terms):
+        answer = need(checked.type.needed_when, of.file).answer
+        expected = {"yes": "needed", "unknown": "ask", "no": "not-needed"}[answer]
+        assert checked.mark == ("have" if checked.type.id in held else expected)
+
+
+def test_every_line_of_the_terms_is_on_the_checklist() -> None:
+    for id in given.book():
+        of = given.setting(id)
+        if of.case.terms is None:
+            continue
+        rows = [row for family in summary.data(of)["families"] for row in family["rows"]]
+        known = [c for c in of.case.terms.coverages if c.coverage in of.reference.coverages]
+        assert sum(row.get("mark") == "have" for row in rows) == len(known)
+
+
+def test_an_option_without_a_price_says_ask_us_and_never_zero() -> None:
+    seen = set()
+    for id in given.book():
+        of = given.setting(id)
+        if options.reason(of) is None:
+            continue
+        for item in options.data(of)["items"]:
+            price = item["facts"][0][1]
+            seen.add(price == "ask us")
+            assert price == "ask us" or price.endswith("a year before tax")
+    assert seen == {True, False}
+
+
+def test_a_copy_shows_the_lender_its_own_building_only() -> None:
+    of = given.setting()
+    (interest,) = [i for i in of.file.interests if i.status == "active"]
+    (page,) = copies.data(of)["copies"]
+    others = [b.name for b in of.file.buildings if b.id != interest.location]
+    assert interest.name in page["to"]
+    assert not any(name in row[0] for row in page["rows"] for name in others)
+    assert any("Parish hall" in row[0] for row in page["rows"])
+
+
+def test_a_copy_of_an_offer_says_that_it_is_not_in_force() -> None:
+    page = copies.data(given.setting())["copies"][0]
+    assert "not in force" in page["opening"]["lead"]
+
+
+def test_every_figure_behind_the_leaders_findings_is_in_the_register_once() -> None:
+    of = given.setting()
+    behind = {
+        node.id
+        for finding in of.told
+        for root in finding.evidence
+        if isinstance(root, Figure)
+        for _, node in walk(root)
+    }
+    rows = [r for part in figures.data(of)["parts"] for r in part["rows"] if "number" in r]
+    numbers = [row["number"] for row in rows]
+    assert len(numbers) == len(set(numbers)) == len(behind)
+
+
+def test_a_figure_names_the_numbers_of_what_it_was_made_from() -> None:
+    of = given.setting()
+    rows = [r for part in figures.data(of)["parts"] for r in part["rows"] if "number" in r]
+    numbers = {row["number"] for row in rows}
+    named = [
+        row["how"].rpartition("From ")[2].rstrip(".") for row in rows if "From F" in row["how"]
+    ]
+    assert named
+    for text in named:
+        assert set(text.replace(" and ", ", ").split(", ")) <= numbers
+
+
+def test_an_illustrative_value_is_called_one() -> None:
+    of = given.setting()
+    rows = figures.data(of)["parts"][-1]["rows"]
+    assumed = [row for row in rows if "illustrative" in row["how"]]
+    assert assumed
+    assert all("Nobody publishes" in row["caution"] for row in assumed)
