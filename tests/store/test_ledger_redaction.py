@@ -15,7 +15,7 @@ from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.records import Contact, Organisation, Redaction
 from quarterday.store import ledger
 from quarterday.store.models import LedgerEntry
-from quarterday.store.refusals import NothingToRedact, UnknownFile
+from quarterday.store.refusals import BadDraft, NothingToRedact, UnknownFile
 from quarterday.store.verify import verify
 
 Save = Callable[..., tuple[Entry, ...]]
@@ -85,6 +85,15 @@ def test_what_has_no_body_to_remove_cannot_be_redacted(save: Save) -> None:
     with pytest.raises(UnknownFile):
         ledger.redact("A9", 1, "asked", by="bea")
     assert len(ledger.entries("A1")) == 3
+
+
+@pytest.mark.django_db
+@pytest.mark.parametrize("reason", ["", " \n", "a\x00b", "a\ud800", "x" * 10_001])
+def test_a_redaction_without_a_reason_that_can_be_kept_is_refused(save: Save, reason: str) -> None:
+    save("A1", ANN)
+    with pytest.raises(BadDraft):
+        ledger.redact("A1", 1, reason, by="bea")
+    assert ledger.load("A1").contacts == (ANN,)
 
 
 @pytest.mark.django_db

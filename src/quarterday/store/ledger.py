@@ -7,6 +7,8 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime
 
+from pydantic import ValidationError
+
 from quarterday.core.file import chain
 from quarterday.core.file.entry import Draft, Entry, Origin, canonical
 from quarterday.core.file.fold import fold, read
@@ -29,7 +31,7 @@ from quarterday.store.reading import (
     load,
     many,
 )
-from quarterday.store.refusals import BadTime, NothingToRedact
+from quarterday.store.refusals import BadDraft, BadTime, NothingToRedact
 
 __all__ = [
     "Batch", "Listed", "Step", "append", "append_many", "entries", "files", "history", "listed",
@@ -86,13 +88,14 @@ def redact(file: str, seq: int, reason: str, *, by: str, at: datetime | None = N
     """Remove the body of entry ``seq`` on lawful request, and return the entry that says so.
 
     The digest stays, so the chain still verifies. NothingToRedact when there is no such entry, when
-    its body is gone already, and when it has none to remove (a withdrawal, or a redaction itself).
+    its body is gone already, and when it has none to remove (a withdrawal, or a redaction itself);
+    BadDraft without a reason.
     """
+    record = _redaction(seq, reason)
     with locks.file(file):
         target = next((e for e in entries(file) if e.seq == seq), None)
         if target is None or target.body is None or target.kind == Redaction.kind:
             raise NothingToRedact(words("store-nothing-to-redact", file=file, seq=seq))
-        record = Redaction.model_validate({"seq": seq, "reason": reason})
         origin = Origin(way="office", person=by)
         draft = Draft("redact", record.kind, record.key, record.body(), origin)
         (entry,) = _add([Batch(file, [draft])], by, at)
@@ -100,6 +103,16 @@ def redact(file: str, seq: int, reason: str, *, by: str, at: datetime | None = N
         _index({file: entries_of([file])[file]})
     locks.settle()
     return entry
+
+
+def _redaction(seq: int, reason: str) -> Redaction:
+    try:
+        record = Redaction.model_validate({"seq": seq, "reason": reason})
+    except ValidationError:
+        record = None
+    if record is None or not record.reason:
+        raise BadDraft(words("store-bad-text", what="reason", text=ascii(reason)[:80]))
+    return record
 
 
 def _parts(batches: Iterable[Batch]) -> Iterator[list[Batch]]:
