@@ -28,10 +28,13 @@ from quarterday.core.file.records import (
 )
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.invent.account import Account
-from quarterday.invent.demo import AS_OF, Tale, brokerage
+from quarterday.invent.demo import AS_OF, Tale
+from quarterday.invent.demo.book import HERE
+from quarterday.papers.brokerage import read_brokerage
 
 Demo = Mapping[str, Account]
 R = TypeVar("R", bound=Record)
+BROKERAGE = read_brokerage(HERE / "brokerage.yaml")
 PROVINCES = {"ON", "QC", "BC", "AB", "MB", "SK", "NS", "NB", "NL", "PE"}
 
 
@@ -177,8 +180,8 @@ def test_claims_lie_within_ten_years_and_two_thirds_of_them_are_water(demo: Demo
 def test_telephones_and_mail_cannot_be_anybodys(demo: Demo) -> None:
     # 555-0100 to 555-0199 are kept for fiction (from memory); example.org by RFC 2606.
     people = [contact for _, contact in all_of(demo, Contact)]
-    phones = [p.phone for p in people if p.phone] + [p.phone for p in brokerage().people]
-    mails = [p.email for p in people if p.email] + [p.email for p in brokerage().people]
+    phones = [p.phone for p in people if p.phone] + [p.phone for p in BROKERAGE.people]
+    mails = [p.email for p in people if p.email] + [p.email for p in BROKERAGE.people]
     assert [p for p in phones if not re.fullmatch(r"\d{3}-555-01\d\d", p)] == []
     assert [m for m in mails if not re.fullmatch(r"[a-z.]+@[a-z0-9-]+\.example\.org", m)] == []
 
@@ -231,7 +234,6 @@ def test_every_organisation_tells_what_it_does_and_who_leads_it(demo: Demo) -> N
 
 
 def test_the_broker_of_every_account_works_at_the_brokerage(demo: Demo) -> None:
-    house = brokerage()
-    brokers = {person.name for person in house.people if person.licence}
+    brokers = {person.name for person in BROKERAGE.people if person.licence}
     assert {org.broker for _, org in all_of(demo, Organisation)} <= brokers
-    assert {org.office for _, org in all_of(demo, Organisation)} <= set(house.offices)
+    assert {org.office for _, org in all_of(demo, Organisation)} <= set(BROKERAGE.offices)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -9,13 +10,15 @@ from shutil import copyfile
 
 from quarterday.catalogue.load import reference
 from quarterday.core.words import words
+from quarterday.intake.write import Records, write_csv, write_workbook
+from quarterday.invent.account import Account
 from quarterday.invent.book import make_book
 from quarterday.invent.demo.book import HERE as DEMO_DATA
-from quarterday.invent.demo.book import brokerage, demo_book
-from quarterday.invent.write import write_csv, write_workbook
+from quarterday.invent.demo.book import demo_book
 from quarterday.office.brand import FILE_NAME
 from quarterday.office.loading import Loaded, accept, preview
 from quarterday.office.trouble import Trouble
+from quarterday.papers.brokerage import read_brokerage
 from quarterday.store import setup
 
 DEMO_DAY = date(2026, 11, 25)  # the day on which the demo's story is told
@@ -49,7 +52,7 @@ def fresh_demo(folder: Path) -> Demo:
     """
     _clear(folder)
     workbook = folder / WORKBOOK
-    write_workbook(demo_book(), workbook)
+    write_workbook(pairs(demo_book()), workbook)
     setup.configure(str(folder / STORE))
     setup.start()
     copyfile(DEMO_DATA / FILE_NAME, folder / STORE / FILE_NAME)
@@ -57,10 +60,15 @@ def fresh_demo(folder: Path) -> Demo:
     return Demo(folder, workbook, loaded)
 
 
+def pairs(accounts: Iterable[Account]) -> Records:
+    """Return every record of the accounts with its account's id, one after the other."""
+    return ((account.id, record) for account in accounts for record in account.records)
+
+
 def reviewer() -> tuple[str, str]:
     """Return the name and licence of the invented broker who signs in the demo."""
-    broker = next(person for person in brokerage().people if person.licence)
-    return broker.name, broker.licence or ""
+    people = read_brokerage(DEMO_DATA / FILE_NAME).people
+    return next((person.name, person.licence) for person in people if person.licence)
 
 
 def _clear(folder: Path) -> None:
@@ -75,10 +83,10 @@ def _clear(folder: Path) -> None:
 
 def write_book(files: int, seed: int, as_of: date, out: Path) -> Path:
     """Write an invented book: a workbook when ``out`` ends in .xlsx, else a folder of CSV files."""
-    accounts = make_book(files, seed, as_of)
+    records = pairs(make_book(files, seed, as_of))
     if out.suffix.lower() == ".xlsx":
         out.parent.mkdir(parents=True, exist_ok=True)
-        write_workbook(accounts, out)
+        write_workbook(records, out)
     else:
-        write_csv(accounts, out)
+        write_csv(records, out)
     return out

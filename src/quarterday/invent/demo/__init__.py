@@ -6,14 +6,6 @@ in it, and holds only what differs from the insurers' usual plans in ``plans.yam
 
 from __future__ import annotations
 
-from quarterday.invent.demo.book import (
-    AS_OF,
-    Brokerage,
-    Person,
-    Tale,
-    brokerage,
-    demo_book,
-    tales,
-)
+from quarterday.invent.demo.book import AS_OF, Tale, demo_book, tales
 
-__all__ = ["AS_OF", "Brokerage", "Person", "Tale", "brokerage", "demo_book", "tales"]
+__all__ = ["AS_OF", "Tale", "demo_book", "tales"]

@@ -20,36 +20,6 @@ HERE = Path(__file__).resolve().parent
 
 
 @dataclass(frozen=True, slots=True)
-class Person:
-    """Somebody who works at the brokerage."""
-
-    name: str
-    licence: str | None
-    office: str
-    work: str
-    email: str
-    phone: str
-
-
-@dataclass(frozen=True, slots=True)
-class Brokerage:
-    """The invented brokerage that looks after the demo book."""
-
-    name: str
-    name_fr: str
-    address: str
-    town: str
-    province: str
-    postal_code: str
-    phone: str
-    email: str
-    licence: str
-    licence_fr: str
-    offices: Mapping[str, str]
-    people: tuple[Person, ...]
-
-
-@dataclass(frozen=True, slots=True)
 class Tale:
     """An account's story, and what was planted in it: findings, each with how it came about."""
 
@@ -69,13 +39,6 @@ def _accounts() -> Mapping[str, Notation]:
     """Return what the files tell, by account id, in order."""
     files = sorted((HERE / "accounts").glob("*.yaml"))
     return {told["id"]: told for told in map(_read, files)}
-
-
-def brokerage() -> Brokerage:
-    """Return the brokerage of the demo book."""
-    told = dict(_read(HERE / "brokerage.yaml"))
-    people = tuple(Person(**person) for person in told.pop("people"))
-    return Brokerage(**told, people=people)
 
 
 def tales() -> tuple[Tale, ...]:
