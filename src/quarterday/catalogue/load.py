@@ -1,8 +1,8 @@
 """Read the reference data of a place from its folder, and a brokerage's own on top of it.
 
-A place's folder holds ``provinces``, ``causes``, ``coverages`` and ``parameters`` (every YAML file
-in them is a list of entries), ``indices`` (a CSV and a YAML a release) and ``wordings``. A
-brokerage's folder has the same layout; its entries say only what differs.
+A place's folder holds ``provinces``, ``causes``, ``coverages``, ``parameters`` and ``seasons`` (every
+YAML file in them is a list of entries), ``indices`` (a CSV and a YAML a release) and ``wordings``.
+A brokerage's folder has the same layout; its entries say only what differs.
 """
 
 from __future__ import annotations
@@ -26,6 +26,7 @@ from quarterday.core.reference import (
     ParameterSeries,
     Province,
     Reference,
+    Season,
     Shape,
 )
 
@@ -135,6 +136,8 @@ def _read(place: str, overrides: Path | None) -> Reference:
         coverages=_catalogue("coverages", CoverageType, "id", folders),
         parameters=_catalogue("parameters", ParameterSeries, "id", folders),
         indices=releases([folder / "indices" for folder in folders]),
+        seasons=_catalogue("seasons", Season, "id", folders),
+        own_folder=str(overrides) if overrides else None,
     )
     problems = tuple(contradictions(found))
     if problems:

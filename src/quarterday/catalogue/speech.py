@@ -51,6 +51,7 @@ def wording_id(catalogue: str, id: str) -> str:
 class Speech:
     """Speaks in one language; a brokerage's folder may hold wordings of its own.
 
+    It is the folder the reference was read with, or ``overrides``.
     ``language`` is ``en`` or ``fr`` (LookupError otherwise). What cannot be said whole is not said:
     MissingWording names the wording, the name or the variable that is not there.
     """
@@ -59,7 +60,8 @@ class Speech:
         self.reference = reference
         self.language = language
         self.locale = formats.locale(language)
-        self._bundle = bundle(reference.place, language, overrides)
+        own = Path(reference.own_folder) if reference.own_folder else None
+        self._bundle = bundle(reference.place, language, overrides or own)
 
     def say(self, what: Spoken) -> str:
         """Return ``what`` in words; several things become a list ("a, b and c")."""

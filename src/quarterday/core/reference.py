@@ -6,17 +6,17 @@ These are types only; ``quarterday.catalogue`` reads the data from the folder ``
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
 from decimal import Decimal
 from itertools import pairwise
-from typing import Annotated, Literal, Self
+from typing import Annotated, Literal, Self, TypeVar
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
 
 from quarterday.core.dates import Quarter
 from quarterday.core.figure import Parameter, Source, Unit
-from quarterday.core.words import Rate, words
+from quarterday.core.words import Rate, Term, words
 
 LANGUAGES = ("en", "fr")
 Family = Literal[
@@ -71,6 +71,22 @@ class Dated(Shape):
     illustrative: bool = False
 
 
+D = TypeVar("D", Dated, "DatedSeason")
+
+
+def _must_rise(id: str, dates: Sequence[date]) -> None:
+    if list(dates) != sorted(set(dates)):
+        raise ValueError(f"{id}: the dates must rise without repeating")
+
+
+def _in_force(id: str, values: Sequence[D], day: date) -> D:
+    """Return the value in force on ``day``; LookupError before the first date."""
+    index = bisect_right([dated.since for dated in values], day)
+    if not index:
+        raise LookupError(f"{id} has no value on {day}; its first is {values[0].since}.")
+    return values[index - 1]
+
+
 class ParameterSeries(Shape):
     """One parameter: what it is, its unit, its dated values (dates strictly rising)."""
 
@@ -81,18 +97,12 @@ class ParameterSeries(Shape):
 
     @model_validator(mode="after")
     def _rising(self) -> Self:
-        dates = [dated.since for dated in self.values]
-        if dates != sorted(set(dates)):
-            raise ValueError(f"{self.id}: the dates must rise without repeating")
+        _must_rise(self.id, [dated.since for dated in self.values])
         return self
 
     def on(self, day: date) -> Parameter:
         """Return the value in force on ``day``; LookupError before the first date."""
-        index = bisect_right([dated.since for dated in self.values], day)
-        if not index:
-            first = self.values[0].since
-            raise LookupError(f"{self.id} has no value on {day}; its first is {first}.")
-        dated = self.values[index - 1]
+        dated = _in_force(self.id, self.values, day)
         return Parameter(
             id=self.id,
             value=Rate(dated.value) if self.unit == "rate" else dated.value,
@@ -101,6 +111,75 @@ class ParameterSeries(Shape):
             source=dated.source.source(),
             since=dated.since,
             illustrative=dated.illustrative,
+        )
+
+
+class DatedSeason(Shape):
+    """How a year's income falls on its months, from a day on.
+
+    ``shares`` are ratios by month (1 to 12). Months that are not named share the rest evenly, which
+    ``rest_source`` answers for; it is ``illustrative`` in any case.
+    """
+
+    since: date
+    shares: Mapping[int, Annotated[Decimal, Field(ge=0, le=1)]] = Field(default_factory=dict)
+    source: Cited
+    illustrative: bool = False
+    rest_source: Cited | None = None
+
+    @model_validator(mode="after")
+    def _a_whole_year(self) -> Self:
+        if not set(self.shares) <= set(range(1, 13)):
+            raise ValueError("months run from 1 to 12")
+        named, whole = sum(self.shares.values(), Decimal(0)), len(self.shares) == len(_MONTHS)
+        if named > 1 or (whole and named != 1):
+            raise ValueError(f"the shares of the months add up to {named}, not to 1")
+        if not whole and self.rest_source is None:
+            raise ValueError("months are left out: give rest_source, which answers for the rest")
+        return self
+
+    def share(self, month: int) -> Decimal:
+        """Return the share of a month (1 to 12)."""
+        if month in self.shares:
+            return self.shares[month]
+        rest = 1 - sum(self.shares.values(), Decimal(0))
+        return rest / (len(_MONTHS) - len(self.shares))
+
+
+_MONTHS = range(1, 13)
+
+
+class Season(Shape):
+    """How one kind of income falls on the months; ``id`` is the kind, or ``kind-class``.
+
+    The second form is for organisations of one class, such as the fees of camps.
+    """
+
+    id: str
+    what: Both
+    values: tuple[DatedSeason, ...] = Field(min_length=1)
+
+    @model_validator(mode="after")
+    def _rising(self) -> Self:
+        _must_rise(self.id, [dated.since for dated in self.values])
+        return self
+
+    def on(self, day: date) -> tuple[Parameter, ...]:
+        """Return the shares of January to December in force on ``day``; LookupError before."""
+        dated = _in_force(self.id, self.values, day)
+        return tuple(self._parameter(dated, month) for month in _MONTHS)
+
+    def _parameter(self, dated: DatedSeason, month: int) -> Parameter:
+        rest = dated.rest_source if month not in dated.shares else None
+        kind = Term("income-kind", self.id.partition("-")[0])
+        return Parameter(
+            id=f"season/{self.id}/{month}",
+            value=Rate(dated.share(month)),
+            unit="rate",
+            label=words("income-share-of-month", kind=kind, month=Term("month", str(month))),
+            source=(rest or dated.source).source(),
+            since=dated.since,
+            illustrative=dated.illustrative or rest is not None,
         )
 
 
@@ -218,12 +297,18 @@ class Reference(Shape):
     coverages: Mapping[str, CoverageType]
     parameters: Mapping[str, ParameterSeries]
     indices: Mapping[str, tuple[IndexRelease, ...]]  # by geography, releases oldest first
+    seasons: Mapping[str, Season] = Field(default_factory=dict)
+    own_folder: str | None = None  # the brokerage's own data that was laid on top
 
     def parameter(self, id: str, day: date) -> Parameter:
         """Return parameter ``id`` as in force on ``day``; LookupError when there is none."""
         if id not in self.parameters:
             raise LookupError(f"There is no parameter {id}.")
         return self.parameters[id].on(day)
+
+    def season(self, kind: str, organisation_class: str) -> Season:
+        """Return how a kind of income falls on the months for a class of organisation."""
+        return self.seasons.get(f"{kind}-{organisation_class}") or self.seasons[kind]
 
     def index(self, geography: str, as_of: date) -> IndexRelease:
         """Return the newest release of a geography published by ``as_of``."""

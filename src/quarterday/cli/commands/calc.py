@@ -11,6 +11,7 @@ import click
 
 from quarterday.cli.options import screen_of
 from quarterday.cli.screen import Screen
+from quarterday.core.income import calc as income
 from quarterday.core.premium import calc as premium
 from quarterday.core.values import calc as values
 
@@ -18,6 +19,7 @@ Calculation = Callable[..., Mapping[str, Any]]
 CALCULATIONS: Mapping[str, Calculation] = {
     "coinsurance": values.coinsurance,
     "index-value": values.index_value,
+    "income": income.income,
     "tax": premium.tax,
     "apportion": premium.apportion,
 }

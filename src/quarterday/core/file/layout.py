@@ -98,6 +98,10 @@ _KINDS_BY_FIELD: dict[str, CellKind] = {
     "coinsurance": "ratio",
     "automatic_increase": "ratio",
     "margin": "ratio",
+    "income_growth": "ratio",
+    "premises_share": "ratio",
+    "giving_kept": "ratio",
+    "payroll_kept": "ratio",
     "fiscal_year_end": "month-day",
 }
 _REFERS: dict[str, Refers] = {

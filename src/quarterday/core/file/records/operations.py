@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
+from typing import Annotated, ClassVar
 
-from quarterday.core.file.records.base import Amount, Count, Day, Prose, Record
+from pydantic import Field
+
+from quarterday.core.file.records.base import Amount, Count, Day, Number, Prose, Record
+
+Share = Annotated[Number, Field(ge=0, le=1)]  # a ratio
 
 
 class Operations(Record):
@@ -23,6 +27,14 @@ class Operations(Record):
     revenue_tuition: Amount | None = None
     revenue_events: Amount | None = None
     revenue_other: Amount | None = None
+    income_growth: Annotated[Number, Field(gt=-1, le=1)] | None = None  # a ratio a year
+    premises_share: Share | None = None  # of that income, what stops without the main building
+    giving_kept: Share | None = None  # of donations, in the first months in another place
+    payroll: Amount | None = None  # a year
+    payroll_kept: Share | None = None  # of the payroll, while closed
+    expenses_stopping: Amount | None = None  # a year's expenses that end with closing
+    rent_elsewhere: Amount | None = None  # a month in another place
+    moving_costs: Amount | None = None  # once
     children: bool | None = None
     youth: bool | None = None
     vulnerable_adults: bool | None = None

@@ -1,0 +1,193 @@
+"""Loss of income month by month, for every month in which it could begin.
+
+A loss stops the income of whole months, from the first of the month in which it begins until the
+building can be used again. Income and expenses are those of the year before the coming term; in
+its first twelve months they are one year's growth higher, in the next twelve two years', and so on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date
+from decimal import Decimal
+from itertools import accumulate
+
+from quarterday.core.dates import add_months
+from quarterday.core.money import Money, total
+
+YEAR = 12
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """The share of an income that still comes in while displaced: a ratio from 0 to 1.
+
+    It is ``first`` in the first month and moves in a straight line to ``settled``, which it reaches
+    after ``months`` months.
+    """
+
+    first: Decimal
+    settled: Decimal
+    months: int = 0
+
+    def in_month(self, number: int) -> Decimal:
+        """Return the share kept in a month of the displacement, the first one numbered 0."""
+        if number >= self.months:
+            return self.settled
+        return self.first + (self.settled - self.first) * number / self.months
+
+
+@dataclass(frozen=True, slots=True)
+class Stream:
+    """One kind of income: its year, the share of each calendar month (January first), what stays.
+
+    The twelve shares are ratios that add up to one.
+    """
+
+    kind: str
+    yearly: Money
+    shares: tuple[Decimal, ...]
+    kept: Kept
+
+
+@dataclass(frozen=True, slots=True)
+class Expense:
+    """An expense of a year, spread evenly, and the share of it (a ratio) that goes on."""
+
+    yearly: Money
+    continues: Decimal
+
+    @property
+    def stops(self) -> Money:
+        """What a year of closure saves of it."""
+        return self.yearly * (1 - self.continues)
+
+
+@dataclass(frozen=True, slots=True)
+class Closure:
+    """How long the building is closed, from when the term runs, and what living elsewhere costs.
+
+    ``first`` is the first day of the month in which the coming term begins; ``growth`` a ratio a
+    year; ``rent`` the cost of a month elsewhere; ``moving`` what is paid once.
+    """
+
+    first: date
+    months: int
+    growth: Decimal
+    rent: Money
+    moving: Money
+
+
+@dataclass(frozen=True, slots=True)
+class Month:
+    """A month of closure: what would have come in, what still does, what is not spent, and extra.
+
+    ``lost`` may be below zero in a month in which closing saves more than it costs.
+    """
+
+    first_day: date
+    income: Money
+    kept: Money
+    saved: Money
+    extra: Money
+
+    @property
+    def lost(self) -> Money:
+        """The income that is lost, less the expenses that stop."""
+        return self.income - self.kept - self.saved
+
+
+@dataclass(frozen=True, slots=True)
+class Outage:
+    """A closure that begins in one month, month by month."""
+
+    months: tuple[Month, ...]
+
+    @property
+    def start(self) -> date:
+        """The first day of the closure."""
+        return self.months[0].first_day
+
+    @property
+    def lost(self) -> Money:
+        """What the whole closure loses; never below zero."""
+        lost = total(month.lost for month in self.months)
+        return max(lost, lost * 0)
+
+    @property
+    def extra(self) -> Money:
+        """What living elsewhere costs over the whole closure."""
+        return total(month.extra for month in self.months)
+
+    def lasts(self, limit: Money) -> int:
+        """Return for how many whole months from the start ``limit`` pays everything lost."""
+        spent = accumulate(month.lost for month in self.months)
+        return next((n for n, so_far in enumerate(spent) if so_far > limit), len(self.months))
+
+    def shown(self, unit: Decimal) -> tuple[Money, ...]:
+        """Return the months' losses rounded so that they add up to their rounded total."""
+        so_far = [sum_.rounded(unit) for sum_ in accumulate(m.lost for m in self.months)]
+        return tuple(
+            now - before for before, now in zip([so_far[0] * 0, *so_far], so_far, strict=False)
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Worksheet:
+    """The income of an organisation, its expenses, and the closure to reckon with."""
+
+    streams: tuple[Stream, ...]
+    expenses: tuple[Expense, ...]
+    closure: Closure
+
+    @property
+    def outages(self) -> tuple[Outage, ...]:
+        """The closures that begin in each month of the coming term, the earliest first."""
+        return tuple(self.outage(start) for start in range(YEAR))
+
+    @property
+    def worst(self) -> Outage:
+        """The closure that loses most; the earliest of equals."""
+        return max(self.outages, key=lambda outage: outage.lost.amount)
+
+    @property
+    def exposure(self) -> Money:
+        """A year's income less the expenses that would stop, over the coming term."""
+        income = total(stream.yearly for stream in self.streams)
+        stops = total((expense.stops for expense in self.expenses), income.currency)
+        return (income - stops) * self._grown(0)
+
+    def outage(self, start: int) -> Outage:
+        """Return the closure that begins ``start`` months after the term's first month."""
+        return Outage(tuple(self._month(start, n) for n in range(self.closure.months)))
+
+    def largest_share(self) -> Decimal:
+        """Return the largest share of a year's income that a closure of this length can stop.
+
+        For closures of up to a year; growth and what is kept aside.
+        """
+        year = [_in_month(self.streams, month) for month in range(1, YEAR + 1)]
+        whole = total(year)
+        spans = ([year[(s + n) % YEAR] for n in range(self.closure.months)] for s in range(YEAR))
+        return max(total(span).ratio(whole) for span in spans) if whole else Decimal(0)
+
+    def _grown(self, months: int) -> Decimal:
+        return (1 + self.closure.growth) ** (months // YEAR + 1)
+
+    def _month(self, start: int, number: int) -> Month:
+        day = add_months(self.closure.first, start + number)
+        grown = self._grown(start + number)
+        parts = [(s, s.yearly * s.shares[day.month - 1] * grown) for s in self.streams]
+        none = self.closure.rent * 0
+        return Month(
+            first_day=day,
+            income=sum((part for _, part in parts), none),
+            kept=sum((part * s.kept.in_month(number) for s, part in parts), none),
+            saved=sum((e.stops * grown / YEAR for e in self.expenses), none),
+            extra=self.closure.rent + (self.closure.moving if number == 0 else none),
+        )
+
+
+def _in_month(streams: Iterable[Stream], month: int) -> Money:
+    return total(stream.yearly * stream.shares[month - 1] for stream in streams)
