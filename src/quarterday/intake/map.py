@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from rapidfuzz import fuzz, process
@@ -104,6 +104,9 @@ class WorkbookMap:
     terms_unread: bool = False  # a sheet of terms lacks a column it must have
 
 
+_Scored = tuple[float, MappedSheet | None]
+
+
 def match(parsed: Parsed, profile: Profile = NO_PROFILE) -> WorkbookMap:
     """Match every sheet and heading by name, synonym and likeness; ``profile`` goes first.
 
@@ -122,21 +125,30 @@ def _match_sheet(raw: RawSheet, profile: Profile) -> MappedSheet | Fault | None:
     kept = profile.sheet(raw.name)
     if kept == LEFT_OUT:
         return Fault("note", Spot(raw.name), words("intake-sheet-left-out-by-profile"))
-    wanted = [_BY_NAME[kept]] if kept else SHEETS
-    scored = sorted(
-        ((_sheet_score(raw, sheet, profile), n) for n, sheet in enumerate(wanted)),
-        key=lambda scored: (-scored[0][0], scored[1]),
-    )
-    (score, best), _ = scored[0]
+    scored = _scored(raw, [_BY_NAME[kept]] if kept else _named(raw.name), profile)
+    score, best = scored[0]
+    if best is None and not kept:
+        scored = _scored(raw, SHEETS, profile)
+        score, best = scored[0]
     if best is None or (not kept and score < _SHEET_FITS):
         return _sheet_not_known(raw)
-    close = [m.sheet.name for (s, m), _ in scored if m and score - s < _SHEET_CLOSE]
+    close = [m.sheet.name for s, m in scored if m and score - s < _SHEET_CLOSE]
     if len(close) > 1:
         return Fault(
             "refused", Spot(raw.name), words("intake-sheet-unclear", sheets=tuple(close)),
             words("intake-profile-remedy"),
         )  # fmt: skip
     return best
+
+
+def _named(name: str) -> Sequence[Sheet]:
+    """Return the sheets of the layout with this very name, else all."""
+    return [_BY_NAME[sheet] for sheet in sheet_names().get(normal(name), ())] or SHEETS
+
+
+def _scored(raw: RawSheet, wanted: Sequence[Sheet], profile: Profile) -> list[_Scored]:
+    """Return how well each sheet fits, the best first; equals in the layout's order."""
+    return sorted((_sheet_score(raw, s, profile) for s in wanted), key=lambda scored: -scored[0])
 
 
 def _sheet_not_known(raw: RawSheet) -> Fault:

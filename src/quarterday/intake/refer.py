@@ -82,16 +82,22 @@ class Referee:
     def _finder(self, line: Line, column: Column) -> Callable[[str], str]:
         refers: str = column.refers
         if refers == "total":
-            of = line.said.get("of")
-            refers = {"coverage": "coverage", "location": "building"}.get(str(of), "")
+            return lambda text: self._total(line, column, text)
         if refers == "building":
-            everywhere_too = line.of.sheet.part is not None
+            everywhere_too = not column.required and not column.may_be_unknown
             return lambda text: self._building(line, column, text, everywhere_too=everywhere_too)
         if refers == "contact":
             return lambda text: self._one(line, column, text, self.contacts)
-        if refers:
-            return lambda text: _listed(refers, text, self.names.of(refers))
-        return lambda text: EVERYWHERE if _is_everywhere(text) else text
+        return lambda text: _listed(refers, text, self.names.of(refers))
+
+    def _total(self, line: Line, column: Column, text: str) -> str:
+        """Return what a total adds up: everything, a coverage, a building, or what it says."""
+        if _is_everywhere(text):
+            return EVERYWHERE
+        of = line.said.get("of")
+        if of == "coverage":
+            return _listed("coverage", text, self.names.of("coverage"))
+        return self._one(line, column, text, self.buildings) if of == "location" else text
 
     def _building(self, line: Line, column: Column, text: str, *, everywhere_too: bool) -> str:
         if everywhere_too and text not in self.buildings.ids.firm and _is_everywhere(text):
@@ -107,7 +113,8 @@ class Referee:
                 spot = line.spot(column.field)
                 self.notes.append(Fault("note", spot, said, account=line.account))
             return meant[0]
-        raise _not_one(column.refers, text, meant, known)
+        refers = "contact" if column.refers == "contact" else "building"
+        raise _not_one(refers, text, meant, known)
 
 
 def _not_one(refers: str, text: str, meant: tuple[str, ...], known: Known) -> BadCell:
