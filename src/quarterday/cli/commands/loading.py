@@ -53,10 +53,14 @@ def load(
         if profile and keep_profile:
             profiles.save(keep(planned.plan.map), profile)
         _show(screen, planned, as_json)
-        stopped |= _faulty(screen, planned, annotate, accept_with_errors)
+        if annotate and planned.plan.needs_acceptance:
+            _annotated(screen, planned, annotate)
         if only_preview:
             screen.tell("cli-load-nothing")
-        elif not planned.plan.needs_acceptance or accept_with_errors:
+        elif planned.plan.needs_acceptance and not accept_with_errors:
+            stopped = True
+            _stopped(screen, planned)
+        else:
             _write(screen, planned, by, accept_with_errors)
     if stopped:
         sys.exit(1)
@@ -85,19 +89,16 @@ def _show(screen: Screen, planned: Loading, as_json: bool) -> None:
         screen.line(sentence, indent=2)
 
 
-def _faulty(screen: Screen, planned: Loading, annotate_to: Path | None, accepted: bool) -> bool:
-    """Write the annotated copy where there are faults; tell whether they stop the load."""
+def _annotated(screen: Screen, planned: Loading, out: Path) -> None:
     from quarterday.intake.annotate import annotate
 
+    path = annotate(planned.parsed, planned.plan, out, screen.speech)
+    screen.tell("cli-load-annotated", path=str(path))
+
+
+def _stopped(screen: Screen, planned: Loading) -> None:
     plan = planned.plan
-    if not plan.needs_acceptance:
-        return False
-    if annotate_to is not None:
-        path = annotate(planned.parsed, plan, annotate_to, screen.speech)
-        screen.tell("cli-load-annotated", path=str(path))
-    if not accepted:
-        screen.tell("cli-load-stopped", n=len(plan.of("refused")) + len(plan.of("asks")))
-    return not accepted
+    screen.tell("cli-load-stopped", n=len(plan.of("refused")) + len(plan.of("asks")))
 
 
 def _write(screen: Screen, planned: Loading, by: str, accepted: bool) -> None:
