@@ -174,6 +174,11 @@ PROVINCE = """
             "- id: building\n  needed_when: {any: [{profile: owns_a_boat}, {building: use}]}\n",
             "entry building: tests profile owns_a_boat; records have no such field",
         ),
+        (
+            "coverages/a.yaml",
+            "- id: building\n  hurts_when: {all: [{building: use}, {building: moat}]}\n",
+            "entry building: tests building moat; records have no such field",
+        ),
     ],
 )
 def test_a_name_that_another_catalogue_lacks_is_refused(

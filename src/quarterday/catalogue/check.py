@@ -31,8 +31,9 @@ def _of_coverages(reference: Reference) -> Iterator[str]:
         for cause in coverage.answers:
             if cause not in reference.causes:
                 yield f"coverages, entry {coverage.id}: there is no cause {cause!r} to answer."
-        for field in _unknown_fields(coverage.needed_when):
-            yield f"coverages, entry {coverage.id}: tests {field}; records have no such field."
+        for condition in filter(None, (coverage.needed_when, coverage.hurts_when)):
+            for field in _unknown_fields(condition):
+                yield f"coverages, entry {coverage.id}: tests {field}; records have no such field."
 
 
 def _of_provinces(reference: Reference) -> Iterator[str]:

@@ -115,6 +115,22 @@ def test_qualified_cover_and_missing_terms_raise_nothing(
     assert _only(abuse_unqualified(case_of(qualified))) is None
 
 
+@pytest.mark.parametrize(
+    ("price", "said"),
+    [(0, "up to $2,000,000 at no extra charge."), (80, "up to $2,000,000 for $80 a year.")],
+)
+def test_what_the_insurer_offers_to_who_shows_a_plan_is_told_there(
+    case_of: CaseOf, terms_of: TermsOf, canada: Reference, price: int, said: str
+) -> None:
+    option = {"coverage": "abuse-liability", "limit": 2000000, "price": price}
+    terms = terms_of("offered", {**ABUSE, "qualified": False}, options=[option])
+    found = _only(abuse_unqualified(case_of(terms, Operations(children=True))))
+    assert found
+    assert Speech(canada, "en").say(found.means).endswith(said)
+    assert "2 000 000" in Speech(canada, "fr").say(found.means).replace("\xa0", " ")
+    assert found.priority.cost == Money(Decimal(0))
+
+
 def test_it_stands_first_on_the_agenda_whatever_else_is_open(
     case_of: CaseOf, terms_of: TermsOf
 ) -> None:
@@ -196,6 +212,22 @@ def test_a_step_is_due_when_its_interval_ends_by_the_renewal(
     assert (found.kind, found.encloses) == ("send back", ("abuse-form",))
     assert dict(found.title.args)["count"] == 1
     assert f"operations//{field}" in {e.id for e in found.evidence}
+
+
+@pytest.mark.parametrize(
+    ("done", "said"),
+    [
+        (date(2025, 11, 24), "was due on November 24, 2026"),
+        (date(2025, 11, 25), "falls due on November 25, 2026"),
+    ],
+)
+def test_a_step_whose_day_has_passed_is_said_to_be_late(
+    case_of: CaseOf, canada: Reference, done: date, said: str
+) -> None:
+    profile = Operations(children=True, prevention_plan_reviewed_on=done)
+    found = _only(screening_due(case_of(profile)))
+    assert found
+    assert f"a review of the prevention plan {said}" in Speech(canada, "en").say(found.means)
 
 
 def test_a_step_nobody_recorded_is_due(case_of: CaseOf, canada: Reference) -> None:

@@ -19,6 +19,7 @@ from quarterday.core.money import Money
 from quarterday.core.reference import LANGUAGES, Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Tier
+from quarterday.core.review.rules.people import RULES as PEOPLE_RULES
 from quarterday.core.review.rules.terms import RULES, changes
 from quarterday.core.review.rules.terms.agreed import not_as_agreed, not_as_requested
 from quarterday.core.review.rules.terms.dropped import dropped
@@ -182,15 +183,90 @@ def test_a_worse_term_is_decided_from_the_parameter_s_amount_on(
         ({"basis": "actual-cash-value"}, "decide"),
         ({"excluded_causes": ("smoke",)}, "decide"),
         ({"waiting_hours": 24}, "know"),
-        ({"deductible_percent": "0.02"}, "know"),
+        ({"deductible_percent": "0.02", "limit": None}, "know"),
     ],
 )
 def test_a_change_that_can_bite_is_decided_without_an_amount(
     offered: Callable[..., Case], fields: dict[str, Any], kind: str
 ) -> None:
-    found = the(worse(offered([{**GLASS, "basis": "replacement"}],
-                                      [{**GLASS, "basis": "replacement", **fields}])))  # fmt: skip
+    line = {**GLASS, "basis": "replacement", "limit": fields.get("limit", 2000)}
+    found = the(worse(offered([line], [{**line, **fields}])))
     assert (found.kind, found.priority.at_risk) == (kind, None)
+
+
+QUAKE = {"coverage": "earthquake", "limit": 5750000, "deductible_percent": "0.05",
+         "deductible_percent_of": "value", "deductible_minimum": 10000}  # fmt: skip
+
+
+def test_a_percentage_deductible_says_what_it_comes_to(
+    offered: Callable[..., Case], canada: Reference
+) -> None:
+    # By hand: 15 % of 5,920,000 is 888,000; 5 % of 5,750,000 is 287,500; 600,500 lie between.
+    after = {**QUAKE, "limit": 5920000, "deductible_percent": "0.15"}
+    found = the(worse(offered([QUAKE], [after])))
+    assert (found.kind, found.priority.at_risk) == ("decide", Money(Decimal(600500)))
+    say = Speech(canada, "en").say
+    assert say(found.title) == "Earthquake: up to $600,500 more of a loss would be yours"
+    assert say(found.means).endswith(
+        "Your own part of a loss could reach $888,000: 15% of the $5,920,000 insured. "
+        "Today it is at most $287,500."
+    )
+    figure = found.evidence[0]
+    assert isinstance(figure, Figure)
+    assert (figure.id, figure.money) == ("terms.own-part/earthquake/*", Money(Decimal(888000)))
+    assert [n.id.rpartition("/")[2] for n in figure.inputs] == ["deductible-percent", "limit"]
+
+
+def test_an_amount_that_becomes_a_percentage_says_what_it_comes_to(
+    offered: Callable[..., Case], canada: Reference
+) -> None:
+    # By hand: 2 % of 1,701,000 is 34,020, which is 31,520 more than 2,500.
+    line = {"coverage": "building", "location": "hall", "limit": 1701000, "deductible": 2500}
+    after = {**line, "deductible": None, "deductible_percent": "0.02",
+             "deductible_percent_of": "value", "deductible_minimum": 10000}  # fmt: skip
+    options = [{"coverage": "building", "location": "hall", "limit": 1701000, "deductible": 5000,
+                "price": 620}]  # fmt: skip
+    found = the(worse(offered([line], [after], HALL, options=options)))
+    assert (found.kind, found.priority.at_risk) == ("decide", Money(Decimal(31520)))
+    say = Speech(canada, "en").say
+    assert say(found.means).endswith("could reach $34,020: 2% of the $1,701,000 insured. "
+                                     "Today it is at most $2,500.")  # fmt: skip
+    assert say(found.todo).endswith("The option gives a deductible (your own part of a loss) of "
+                                    "$5,000, for $620 a year.")  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("fields", "amount", "said"),
+    [
+        ({"deductible_minimum": 60000}, 60000, "less than the smallest deductible"),
+        ({"deductible_maximum": 40000}, 40000, "where a cap stops the 10% of the $500,000"),
+        ({"deductible_maximum": 50000}, 50000, "could reach $50,000: 10% of the $500,000"),
+    ],
+)
+def test_the_least_and_the_most_of_a_percentage_deductible_count(
+    offered: Callable[..., Case],
+    canada: Reference,
+    fields: dict[str, int],
+    amount: int,
+    said: str,
+) -> None:
+    before = {**QUAKE, "limit": 500000, "deductible_percent": "0.02"}
+    found = the(worse(offered([before], [{**before, "deductible_percent": "0.1", **fields}])))
+    assert found.priority.at_risk == Money(Decimal(amount - 10000))
+    for language in LANGUAGES:
+        assert Speech(canada, language).say(found.means).endswith(".")
+    assert said in Speech(canada, "en").say(found.means)
+
+
+@pytest.mark.parametrize(
+    ("was", "limit", "kind"), [("0.05", None, "know"), ("0.149", 5750000, "decide")]
+)
+def test_a_percentage_of_an_unknown_amount_stays_without_one(
+    offered: Callable[..., Case], was: str, limit: int | None, kind: str
+) -> None:
+    before = {**QUAKE, "limit": limit, "deductible_percent": was}
+    found = the(worse(offered([before], [{**before, "deductible_percent": "0.15"}])))
+    assert (found.kind, found.priority.at_risk is None) == (kind, limit is None)
 
 
 def test_clauses_with_a_rule_of_their_own_are_not_told_twice(offered: Callable[..., Case]) -> None:
@@ -281,6 +357,47 @@ def test_abuse_cover_that_waits_for_the_declaration_is_decided_there(
     assert (found.kind, found.priority.tier) == (kind, Tier.SAFETY_OR_DUTY)
 
 
+FAMILY = ("abuse-defence", "abuse-liability", "abuse-therapy")
+IN_CARE = Operations(children=True)
+
+
+def _changed(**fields: Any) -> list[dict[str, Any]]:
+    line: dict[str, Any] = {"limit": 900000, "qualified": True, "claims_made": True,
+                            "reporting_days": 90, "retroactive_date": date(2010, 1, 1)}  # fmt: skip
+    return [{"coverage": id, **line, **fields} for id in FAMILY]
+
+
+@pytest.mark.parametrize(
+    ("after", "rule"),
+    [
+        (_changed(qualified=False, limit=50000), None),
+        ([], None),
+        (_changed()[1:2], "terms.dropped"),
+        (_changed(retroactive_date=RENEWAL), "terms.claims-made"),
+        ([{**line, "limit": 5000 * n} for n, line in enumerate(_changed(), 1)], "terms.worse"),
+        ([{**_changed()[1], "limit": 5000, "retroactive_date": RENEWAL}], "terms.dropped"),
+    ],
+    ids=["unqualified", "all gone", "two gone", "past lost", "narrower", "all at once"],
+)
+def test_the_abuse_family_is_decided_once_and_first_by_the_prevention_plan(
+    offered: Callable[..., Case], after: list[dict[str, Any]], rule: str | None
+) -> None:
+    case = offered(_changed(), after, IN_CARE)
+    found = [f for r in (*RULES, *PEOPLE_RULES) for f in r.find(case)]
+    decided = [f.rule for f in found if f.kind == "decide" and "abuse" in f.id]
+    assert decided == [rule or "people.abuse-unqualified"]
+    assert len([f for f in found if "abuse" in f.subject.key]) > 1
+
+
+def test_narrower_abuse_cover_asks_for_the_declaration_and_nothing_else(
+    offered: Callable[..., Case], canada: Reference
+) -> None:
+    case = offered(_changed()[:1], _changed(limit=5000)[:1], IN_CARE)
+    for language, said in (("en", "declaration comes first"), ("fr", "passe d'abord")):
+        todo = Speech(canada, language).say(the(worse(case)).todo).replace("\u2019", "'")
+        assert said in todo
+
+
 @pytest.mark.parametrize(("limit", "cost"), [(100000, 310), (99999, None)])
 def test_an_option_counts_as_a_way_back_only_when_it_gives_as_much(
     offered: Callable[..., Case], limit: int, cost: int | None
@@ -350,6 +467,35 @@ def test_all_that_is_better_is_one_finding(offered: Callable[..., Case], canada:
     new = the(added(case))
     assert say(new.title) == "One cover is new in the offer"
     assert say(new.means) == "New: Travel and short-term trips: newly covered."
+
+
+@pytest.mark.parametrize(("limit", "told"), [(945000, False), (945001, True)])
+def test_the_usual_yearly_rise_of_a_sum_insured_is_not_better(
+    offered: Callable[..., Case], limit: int, told: bool
+) -> None:
+    line = {"coverage": "building", "location": "hall", "limit": 900000}
+    assert bool(list(better(offered([line], [{**line, "limit": limit}], HALL)))) is told
+
+
+@pytest.mark.parametrize(
+    ("contents", "said"),
+    [(103000, "rise by about 3%, as"), (101000, "rise by about 1% to 3%, as")],
+)
+def test_the_usual_rise_of_all_sums_insured_is_one_phrase_beside_what_is_better(
+    offered: Callable[..., Case], canada: Reference, contents: int, said: str
+) -> None:
+    sums = [{"coverage": "building", "limit": 900000}, {"coverage": "contents", "limit": 100000}]
+    after = [{**sums[0], "limit": 927000}, {**sums[1], "limit": contents}]
+    found = the(better(offered([*sums, SEWER], [*after, {**SEWER, "limit": 150000}])))
+    say = Speech(canada, "en").say
+    assert say(found.title) == "One part of the offer is better than your present policy"
+    assert said in say(found.means)
+    assert "Building" not in say(found.means)
+
+
+def test_liability_that_rises_a_little_is_better(offered: Callable[..., Case]) -> None:
+    line = {"coverage": "general-liability", "limit": 5000000}
+    assert the(better(offered([line], [{**line, "limit": 5100000}])))
 
 
 def test_nothing_better_and_nothing_new_is_no_finding(offered: Callable[..., Case]) -> None:

@@ -43,7 +43,8 @@ def _only(findings: Any) -> Finding | None:
         ("owner", "rent", True),
         ("owner", "own", False),
         ("renter", "rent", False),
-        ("renter", "mandate", False),
+        ("renter", "mandate", True),
+        ("owner", "mandate", False),
         (None, "own", False),
     ],
 )

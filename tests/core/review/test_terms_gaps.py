@@ -205,11 +205,47 @@ def test_options_that_raise_a_cover_are_looked_at_together(
     ]
     found = _found(offer(NOTHING, HALL, options=options))["others"]
     assert Speech(canada, "en").say(found.means) == (
-        "On offer: General liability raised for $400 a year and "
-        "Tenant's legal liability (Main hall) raised, price on request."
+        "On offer: General liability raised from $5,000,000 to $10,000,000 for $400 a year and "
+        "Tenant's legal liability (Main hall) made wider, price on request."
     )
     assert found.priority.cost is None
     assert found.evidence[0].id.endswith("/options/general-liability/*/price")
+
+
+def test_an_option_says_what_it_would_pay_and_its_deductible(
+    offer: Callable[..., Case], canada: Reference
+) -> None:
+    options = [{"coverage": "travel", "limit": 9000, "price": 90}]
+    flood = [{"coverage": "overland-flood", "limit": 250000, "deductible": 25000, "price": 410}]
+    line = {"coverage": "travel", "limit": 9000}
+    offers = (offer(_doing(owns_premises=True), options=flood), offer(lines=(line,),
+                                                                      options=options))  # fmt: skip
+    said = [Speech(canada, "en").say(_found(case)["others"].means) for case in offers]
+    assert said[0] == (
+        "On offer: Overland flood up to $250,000 with a deductible "
+        "(your own part of a loss) of $25,000 for $410 a year."
+    )
+    assert said[1] == "On offer: Travel and short-term trips made wider for $90 a year."
+
+
+@pytest.mark.parametrize(("qualified", "told"), [(True, True), (False, False)])
+def test_an_option_for_abuse_cover_waits_with_the_prevention_plan(
+    offer: Callable[..., Case], qualified: bool, told: bool
+) -> None:
+    abuse = {"coverage": "abuse-liability", "limit": 250000, "qualified": qualified}
+    option = {"coverage": "abuse-liability", "limit": 2000000, "price": 0}
+    found = _found(offer(_doing(children=True), lines=(abuse,), options=[option]))
+    assert ("others" in found) is told
+
+
+@pytest.mark.parametrize(("ownership", "told"), [("mandate", True), ("rent", False)])
+def test_a_building_held_under_a_mandate_is_theirs_to_insure(
+    case_of: CaseOf, terms_of: TermsOf, ownership: Any, told: bool
+) -> None:
+    line = {"coverage": "building", "location": "hall", "limit": 900000}
+    held = Building(id="shed", name="Rectory", ownership=ownership)
+    found = _found(case_of(terms_of("offered", line, GENERAL), NOTHING, held))
+    assert ("building/shed" in found) is told
 
 
 def test_an_own_building_without_a_sum_insured_is_told(

@@ -18,39 +18,22 @@ from quarterday.core.file.records import Terms
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
 from quarterday.core.review.need import Need, need
+from quarterday.core.review.rules.terms.abuse import State, abuse_state, in_our_care
 from quarterday.core.review.rules.terms.changes import ABUSE, is_gone, reasons
 from quarterday.core.review.rules.terms.evidence import cover, fact_of, line_of
 from quarterday.core.review.rules.terms.gaps import ACTIVITY_COVERAGES, Gap, gap_of
-from quarterday.core.review.rules.terms.offers import option_facts, price_of, priced
+from quarterday.core.review.rules.terms.offers import option_facts, option_of, price_of, priced
 from quarterday.core.terms.presence import lines_of
 from quarterday.core.values.cost import number
 from quarterday.core.words import Words, words
 
-State = Literal["dropped", "absent", "unqualified", "unstated", "qualified"]
-
-
-def _in_our_care(case: Case) -> Need:
-    """Return whether children, youth or vulnerable adults are in the organisation's care."""
-    entry = case.reference.coverages.get(ABUSE)
-    return need(entry.needed_when, case.file) if entry else Need("unknown")
-
-
-def _state(terms: Terms) -> State:
-    """Return how the terms stand on abuse cover: the weakest of its lines decides."""
-    answers = {line.qualified for line in lines_of(terms, ABUSE)}
-    if not answers:
-        return "absent"
-    if False in answers:
-        return "unqualified"
-    return "unstated" if None in answers else "qualified"
-
 
 def abuse_unqualified(case: Case) -> Iterator[Finding]:
     """Find people in the organisation's care while abuse cover is missing or not confirmed."""
-    terms, care = case.terms, _in_our_care(case)
+    terms, care = case.terms, in_our_care(case)
     if terms is None or care.answer == "no":
         return
-    state: State = "dropped" if is_gone(case, ABUSE) else _state(terms)
+    state = abuse_state(case, terms)
     if state == "qualified":
         return
     yield _abuse(case, terms, care, state) if care.answer == "yes" else _care_unknown(care)
@@ -77,11 +60,21 @@ def _abuse(case: Case, terms: Terms, care: Need, state: State) -> Finding:
             ),
         ),
         title=words("people-abuse-unqualified-title", state=state),
-        means=words("people-abuse-unqualified-means", state=state),
+        means=_means(terms, state),
         todo=words("people-abuse-unqualified-todo"),
-        evidence=(*told, *care.facts),
+        evidence=(*told, *option_facts(case, terms, option_of(terms, ABUSE)), *care.facts),
         encloses=("abuse-form",),
     )
+
+
+def _means(terms: Terms, state: State) -> Words:
+    """Return why it matters, and what the insurer offers to who shows a plan."""
+    said, option = words("people-abuse-unqualified-means", state=state), option_of(terms, ABUSE)
+    price = price_of(terms, option)
+    if option is None or option.limit is None or price is None:
+        return said
+    limit, case = terms.money(option.limit), "price" if price else "free"
+    return words("people-abuse-offer", means=said, case=case, limit=limit, price=price)
 
 
 def _care_unknown(care: Need) -> Finding:
@@ -121,6 +114,7 @@ class Due:
     step: Step
     last_on: date | None
     interval: Parameter
+    as_of: date
 
     @property
     def phrase(self) -> Words:
@@ -129,12 +123,13 @@ class Due:
         if self.last_on is None:
             return words(f"screening-{self.step.id}", case="never", months=months)
         day = add_months(self.last_on, months)
-        return words(f"screening-{self.step.id}", case="due", day=day, months=months)
+        state = "late" if day < self.as_of else "due"
+        return words(f"screening-{self.step.id}", case=state, day=day, months=months)
 
 
 def screening_due(case: Case) -> Iterator[Finding]:
     """Find steps of abuse prevention whose interval runs out by the renewal, or never recorded."""
-    care = _in_our_care(case)
+    care = in_our_care(case)
     due = tuple(_due(case)) if care.answer == "yes" else ()
     if not due:
         return
@@ -158,7 +153,7 @@ def _due(case: Case) -> Iterator[Due]:
         last_on = getattr(case.file.operations, step.field)
         interval = case.parameter(step.interval)
         if last_on is None or add_months(last_on, int(number(interval))) <= until:
-            yield Due(step, last_on, interval)
+            yield Due(step, last_on, interval, case.as_of)
 
 
 def _dates(case: Case, due: tuple[Due, ...]) -> tuple[Node, ...]:

@@ -20,6 +20,7 @@ from quarterday.core.words import Words, words
 WORTH_DECIDING = "terms.change-worth-deciding"
 MOST_NAMED = "terms.most-named"
 ABUSE = "abuse-liability"
+TO_INSURE = frozenset({"own", "mandate"})  # whose building it is theirs to insure
 THE_TERMS = Subject("terms", "", cover(""))
 # These have a rule of their own, which says more.
 TOLD_ELSEWHERE: frozenset[DifferenceKind] = frozenset(

@@ -10,6 +10,8 @@ from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import Coverage
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Kind, Priority, Rule, Subject, Tier
+from quarterday.core.review.rules.terms.abuse import leads
+from quarterday.core.review.rules.terms.changes import TO_INSURE
 from quarterday.core.review.rules.terms.evidence import cover, fact_of, line_of
 from quarterday.core.terms.presence import lines_of
 from quarterday.core.words import Term, Words, words
@@ -53,9 +55,9 @@ def additional_limit_basis(case: Case) -> Iterator[Finding]:
 
 
 def _owns(case: Case) -> bool | None:
-    """Tell whether the organisation owns a building; None when the file does not say."""
+    """Tell whether a building is theirs to insure; None when the file does not say."""
     buildings = case.file.buildings
-    if any(b.ownership == "own" for b in buildings):
+    if any(b.ownership in TO_INSURE for b in buildings):
         return True
     return False if buildings else case.file.operations.owns_premises
 
@@ -147,10 +149,11 @@ def claims_made(case: Case) -> Iterator[Finding]:
 def _claims_made(case: Case, terms: Terms, line: Coverage) -> Iterator[Finding]:
     before = _expiring_line(case, line)
     since, was = line.retroactive_date, before.retroactive_date if before else None
+    kind: Kind = "decide" if leads(case, "terms.claims-made", line.coverage) else "know"
     if before and before.claims_made is False:
-        yield _made(case, terms, line, "switched", "decide")
+        yield _made(case, terms, line, "switched", kind)
     elif since and was and since > was:
-        yield _made(case, terms, line, "moved", "decide", since=since, was=was)
+        yield _made(case, terms, line, "moved", kind, since=since, was=was)
     elif since is None:
         yield _made(case, terms, line, "missing", "fix")
     if line.reporting_days is None:

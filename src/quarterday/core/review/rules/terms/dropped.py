@@ -8,6 +8,7 @@ from quarterday.core.money import Money
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Kind, Priority, Rule, Subject, Tier
 from quarterday.core.review.need import Need
+from quarterday.core.review.rules.terms.abuse import leads
 from quarterday.core.review.rules.terms.changes import (
     ABUSE,
     WORTH_DECIDING,
@@ -73,7 +74,7 @@ def _kind(case: Case, coverage: str, found: tuple[Difference, ...], needed: Need
     moved = most_moved(found)
     small = moved is not None and moved.amount < number(case.parameter(WORTH_DECIDING))
     told = needed.answer == "no" or (small and not is_safety(case, coverage))
-    return "know" if told else "decide"
+    return "know" if told or not leads(case, "terms.dropped", coverage) else "decide"
 
 
 def _tier(case: Case, coverage: str, kind: Kind) -> Tier:

@@ -2,7 +2,7 @@
 
 Abuse cover and the cover of a declared activity have rules of their own in the family ``people``,
 and what the offer drops is told by ``terms.dropped``.
-What could really hurt is told alone, up to a number; smaller options are one finding together, so
+What could really hurt is told alone, up to a number; the other options are one finding together, so
 that the agenda stays short. What the library misses beyond that goes to the broker.
 """
 
@@ -12,21 +12,29 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from quarterday.core.file.records import Building, Terms
-from quarterday.core.file.records.terms import Option
+from quarterday.core.file.records.terms import EVERYWHERE, Option
 from quarterday.core.money import Money
 from quarterday.core.reference import CoverageType
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
 from quarterday.core.review.need import Need, need
 from quarterday.core.review.priority import ordered
+from quarterday.core.review.rules.terms.abuse import is_abuse, waits_for_declaration
 from quarterday.core.review.rules.terms.changes import (
     MOST_NAMED,
+    TO_INSURE,
     is_gone,
     reasons,
     shortened,
 )
 from quarterday.core.review.rules.terms.evidence import cover
-from quarterday.core.review.rules.terms.offers import option_facts, option_of, price_of, priced
+from quarterday.core.review.rules.terms.offers import (
+    amounts_of,
+    option_facts,
+    option_of,
+    price_of,
+    priced,
+)
 from quarterday.core.terms.presence import gives
 from quarterday.core.values.cost import number
 from quarterday.core.words import Words, words
@@ -75,9 +83,9 @@ def _gaps(case: Case, terms: Terms) -> Iterator[Gap]:
 
 
 def _uninsured_buildings(case: Case, terms: Terms, coverage: CoverageType) -> Iterator[Gap]:
-    """Yield a gap for each building of the organisation's own that has no line of its own."""
+    """Yield a gap for each building that is theirs to insure and has no line of its own."""
     for building in case.file.buildings:
-        if building.ownership == "own" and not gives(terms, coverage.id, building.id):
+        if building.ownership in TO_INSURE and not gives(terms, coverage.id, building.id):
             option = option_of(terms, coverage.id, building.id)
             owned = words("reason-building-ownership", building=building.name)
             facts = (case.file.fact(building, "ownership", "text"),)
@@ -153,20 +161,24 @@ def _together(case: Case, terms: Terms, rest: list[Gap]) -> Iterator[Finding]:
         option
         for option in terms.options
         if (option.coverage, option.location) in gaps
-        or (gives(terms, option.coverage) and option.coverage not in told)
+        or (
+            (gives(terms, option.coverage) and option.coverage not in told)
+            and not _told_with_the_plan(case, option)
+        )
     ]
     if not found:
         return
     offers = shortened(case, [_offer(case, terms, option) for option in found])
+    names = tuple(_name(case, option) for option in found)
     yield Finding(
         rule="terms.option-open",
         subject=Subject("terms", "others", words("options-together")),
         audience=("leaders", "broker"),
         kind="decide",
         priority=Priority(Tier.MONEY, reasons=(words("reason-smaller-options"),)),
-        title=words("terms-options-together-title", count=len(found), options=offers),
+        title=words("terms-options-together-title", count=len(found), options=names),
         means=words("terms-options-together-means", options=offers),
-        todo=words("terms-options-together-todo"),
+        todo=words("terms-options-together-todo", count=len(found)),
         evidence=tuple(n for o in found for n in option_facts(case, terms, o)),
         encloses=("options", "decisions-form"),
     )
@@ -174,12 +186,38 @@ def _together(case: Case, terms: Terms, rest: list[Gap]) -> Iterator[Finding]:
 
 def _offer(case: Case, terms: Terms, option: Option) -> Words:
     """Return an option in words: what it adds or raises, where, and its price."""
+    return words(
+        "option-offer",
+        coverage=_name(case, option),
+        **_act(terms, option),
+        **priced(price_of(terms, option)),
+    )
+
+
+def _act(terms: Terms, option: Option) -> dict[str, str | Money | Words]:
+    """Return whether an option adds or raises a cover, with the amounts that are known."""
+    line = terms.find(option.coverage, option.location)
+    has = gives(terms, option.coverage)
+    if option.limit is None:
+        return {"act": "widen" if has else "add"}
+    amounts = amounts_of(terms, option)
+    if not has:
+        return {"act": "add-up-to", "amounts": amounts}
+    if line is None or line.limit is None or line.limit >= option.limit:
+        return {"act": "widen"}
+    return {"act": "raise", "amounts": amounts, "now": terms.money(line.limit)}
+
+
+def _name(case: Case, option: Option) -> Words:
+    if option.location == EVERYWHERE:
+        return cover(option.coverage)
     place = case.building_name(option.location)
-    name = cover(option.coverage)
-    if option.location != "*":
-        name = words("coverage-at", coverage=name, place=place)
-    act = "raise" if gives(terms, option.coverage) else "add"
-    return words("option-offer", coverage=name, act=act, **priced(price_of(terms, option)))
+    return words("coverage-at", coverage=cover(option.coverage), place=place)
+
+
+def _told_with_the_plan(case: Case, option: Option) -> bool:
+    """Tell whether the finding about the prevention plan tells an option for abuse cover."""
+    return is_abuse(case, option.coverage) and waits_for_declaration(case)
 
 
 def _for_broker(rest: list[Gap]) -> Iterator[Finding]:

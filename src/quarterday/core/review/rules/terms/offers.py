@@ -10,6 +10,7 @@ from quarterday.core.file.records.terms import EVERYWHERE, Option
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
 from quarterday.core.review.rules.terms.evidence import fact_of
+from quarterday.core.words import Words, words
 
 
 def option_of(
@@ -37,6 +38,29 @@ def price_of(terms: Terms, option: Option | None) -> Money | None:
 def priced(price: Money | None) -> dict[str, str | Money]:
     """Return the arguments of a wording that tells a price, or that it must be asked."""
     return {"case": "ask"} if price is None else {"case": "price", "price": price}
+
+
+def amounts_of(terms: Terms, option: Option) -> Words:
+    """Return an option's limit and deductible, as far as it says; it says one at least."""
+    shown = {
+        name: terms.money(amount)
+        for name, amount in (("limit", option.limit), ("deductible", option.deductible))
+        if amount is not None
+    }
+    return words("option-amounts", case="-".join(shown), **shown)
+
+
+def gives_back(terms: Terms | None, option: Option | None) -> dict[str, str | Money | Words]:
+    """Return the arguments of a wording that tells a priced option, or that it must be asked."""
+    price = price_of(terms, option) if terms else None
+    if terms is None or option is None or price is None:
+        return {"case": "ask"}
+    line = terms.find(option.coverage, option.location)
+    same = line is not None and line.limit == option.limit
+    told = option.model_copy(update={"limit": None}) if same else option
+    if told.limit is None and told.deductible is None:
+        return {"case": "price", "price": price}
+    return {"case": "amounts", "price": price, "amounts": amounts_of(terms, told)}
 
 
 def option_facts(case: Case, terms: Terms, option: Option | None) -> tuple[Node, ...]:

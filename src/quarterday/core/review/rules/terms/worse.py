@@ -10,8 +10,8 @@ from quarterday.core.file.records.terms import Option
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Kind, Priority, Rule, Subject, Tier
+from quarterday.core.review.rules.terms.abuse import is_abuse, leads, waits_for_declaration
 from quarterday.core.review.rules.terms.changes import (
-    ABUSE,
     MOST_NAMED,
     TOLD_ELSEWHERE,
     WORTH_DECIDING,
@@ -24,7 +24,13 @@ from quarterday.core.review.rules.terms.changes import (
     shortened,
 )
 from quarterday.core.review.rules.terms.evidence import cover
-from quarterday.core.review.rules.terms.offers import option_facts, option_of, price_of, priced
+from quarterday.core.review.rules.terms.offers import (
+    gives_back,
+    option_facts,
+    option_of,
+    price_of,
+)
+from quarterday.core.review.rules.terms.own_part import OwnPart, largest_part
 from quarterday.core.terms.difference import Difference, DifferenceKind
 from quarterday.core.terms.presence import lines_of
 from quarterday.core.values.cost import number
@@ -103,10 +109,11 @@ def _alike(groups: Iterable[tuple[str, tuple[Difference, ...]]]) -> Iterator[Nar
 
 
 def _worse(case: Case, narrowed: Narrowed) -> Finding:
-    threshold, moved = case.parameter(WORTH_DECIDING), most_moved(narrowed.each)
+    threshold, part = case.parameter(WORTH_DECIDING), _own_part(case, narrowed)
+    moved = _larger(most_moved(narrowed.each), part.more if part else None)
     grave = next(filter(_is_grave, narrowed.each), None)
     large = moved is not None and moved.amount >= number(threshold)
-    decide = (large or grave is not None) and not _follows_qualification(case, narrowed)
+    decide = (large or grave is not None) and leads(case, "terms.worse", *narrowed.coverages)
     kind: Kind = "decide" if decide else "know"
     option = _restoring(case, narrowed)
     price = price_of(case.offered, option) if case.offered else None
@@ -124,11 +131,38 @@ def _worse(case: Case, narrowed: Narrowed) -> Finding:
             reasons=(words("reason-less-than-this-year"),),
         ),
         title=words("terms-worse-title", coverage=_at(narrowed, at), **_told(grave, moved)),
-        means=words("terms-worse-means", changes=changes),
-        todo=words("terms-worse-todo", kind=kind, **priced(price)),
-        evidence=(*evidence_of(case, narrowed.all), *_option_facts(case, option), threshold),
+        means=_means(changes, part),
+        todo=_todo(case, narrowed, kind, option),
+        evidence=(
+            *((part.figure(case.file),) if part else ()),
+            *evidence_of(case, narrowed.all),
+            *_option_facts(case, option),
+            threshold,
+        ),
         encloses=("what-changed", *(("decisions-form",) if decide else ())),
     )
+
+
+def _own_part(case: Case, narrowed: Narrowed) -> OwnPart | None:
+    assert case.expiring is not None
+    assert case.offered is not None
+    return largest_part(case.expiring, case.offered, narrowed.all)
+
+
+def _larger(one: Money | None, other: Money | None) -> Money | None:
+    known = [money for money in (one, other) if money is not None]
+    return max(known, key=lambda money: money.amount, default=None)
+
+
+def _means(changes: tuple[Words, ...], part: OwnPart | None) -> Words:
+    said = words("terms-worse-means", changes=changes)
+    return words("and-own-part", change=said, part=part.phrase) if part else said
+
+
+def _todo(case: Case, narrowed: Narrowed, kind: Kind, option: Option | None) -> Words:
+    if any(is_abuse(case, c) for c in narrowed.coverages) and waits_for_declaration(case):
+        return words("terms-worse-with-the-plan")
+    return words("terms-worse-todo", kind=kind, **gives_back(case.offered, option))
 
 
 def _subject(narrowed: Narrowed) -> Subject:
@@ -151,14 +185,6 @@ def _told(grave: Difference | None, moved: Money | None) -> dict[str, str | Word
     if grave:
         return {"case": "grave", "change": grave.phrase}
     return {"case": "money", "amount": moved} if moved else {"case": "plain"}
-
-
-def _follows_qualification(case: Case, narrowed: Narrowed) -> bool:
-    """Tell whether abuse cover shrank for want of the declaration that another rule asks for."""
-    terms, library = case.offered, case.reference.coverages
-    if terms is None or all(line.qualified for line in lines_of(terms, ABUSE)):
-        return False
-    return any(c in library and library[c].family == "abuse" for c in narrowed.coverages)
 
 
 def _restoring(case: Case, narrowed: Narrowed) -> Option | None:

@@ -19,6 +19,10 @@ people-abuse-unqualified-means = { $state ->
     [unqualified] Prevention protects people; insurance only helps afterwards. The insurer has not accepted your prevention plan: screening, training, and two adults always present. Until it does, this cover is limited or missing.
    *[unstated] Prevention protects people; insurance only helps afterwards. The terms do not say that the insurer has accepted your prevention plan. Without that, this cover may be limited or missing.
 }
+people-abuse-offer = { $case ->
+    [free] { $means } Once the plan is accepted, the insurer offers up to { $limit } at no extra charge.
+   *[price] { $means } Once the plan is accepted, the insurer offers up to { $limit } for { $price } a year.
+}
 people-abuse-unqualified-todo = Is a child or vulnerable person at risk? Call emergency services and child protection first, as provincial law requires, then us. At your next meeting, review the plan. Sign and send the declaration, and declare only what you truly do.
 people-care-unknown-title = Tell us whether children, youth or vulnerable adults are in your care
 people-care-unknown-means = It decides which protection people need from you, and which cover you need. We need to know { $questions }.
@@ -33,14 +37,17 @@ people-screening-due-title = { $count ->
 people-screening-due-means = By the renewal: { $steps }. Your province or your own rules may ask for them more often.
 people-screening-due-todo = Do what is due, write the dates on the declaration, and send it back. Is someone at risk? Call emergency services and child protection first, as provincial law requires, then us.
 screening-plan = { $case ->
+    [late] a review of the prevention plan was due on { $day } (every { $months } months)
     [due] a review of the prevention plan falls due on { $day } (every { $months } months)
    *[never] no review of the prevention plan is on file (every { $months } months)
 }
 screening-training = { $case ->
+    [late] screening and prevention training was due on { $day } (every { $months } months)
     [due] screening and prevention training falls due on { $day } (every { $months } months)
    *[never] no screening and prevention training is on file (every { $months } months)
 }
 screening-checks = { $case ->
+    [late] new police record checks were due on { $day } (every { $months } months)
     [due] new police record checks fall due on { $day } (every { $months } months)
    *[never] no date of police record checks is on file (every { $months } months)
 }

@@ -5,7 +5,7 @@ coverages-name = { $coverages }
 buildings-name = { $buildings }
 coverage-at = { $coverage } ({ $place })
 terms-as-a-whole = The terms as a whole
-options-together = Smaller options
+options-together = Options on offer
 coverages-not-shown = Coverages the terms do not show
 open-questions = Questions still open
 shared-limit-name = Shared additional limit
@@ -234,6 +234,8 @@ difference-currency = the currency changes from { $before } to { $after }
 
 figure-more-borne = { $coverage }: the most that you would bear more of a loss
 figure-less-borne = { $coverage }: the most that you would bear less of a loss
+figure-own-part = { $coverage }: the most you would bear of a loss under the percentage deductible
+how-own-part = the percentage times the sum insured, within the smallest and largest deductible
 how-borne = { $kind ->
     [shared-limit-amount] the difference between the two shared limits
     [limit] the difference between the two limits
@@ -254,7 +256,7 @@ reason-good-to-know = Nothing has to be decided.
 reason-wording-decides = Only the policy's wording can say what it means.
 reason-terms-not-as-requested = The insurer was asked for more before the renewal.
 reason-terms-not-as-agreed = The policy already in force gives less than was agreed.
-reason-smaller-options = These options are smaller, or raise a cover you already have.
+reason-smaller-options = The insurer offers this beside its terms; it is yours to take or leave.
 reason-maybe-inside-another = Such cover is often part of another one.
 reason-unanswered = Nobody has answered these questions yet.
 reason-wrong-basis = The extra amount and what it may pay for depend on owning or renting.
@@ -384,9 +386,17 @@ terms-worse-title = { $case ->
    *[plain] { $coverage }: the new offer gives you less
 }
 terms-worse-means = Compared with your present policy: { $changes }.
+and-own-part = { $change } { $part }
+own-part = { $case ->
+    [share] Your own part of a loss could reach { $amount }: { $percent } of the { $insured } insured. Today it is at most { $before }.
+    [least] Your own part of a loss would be { $amount }, because { $percent } of the { $insured } insured is less than the smallest deductible. Today it is at most { $before }.
+   *[most] Your own part of a loss could reach { $amount }, where a cap stops the { $percent } of the { $insured } insured. Today it is at most { $before }.
+}
+terms-worse-with-the-plan = Nothing more to send: the prevention declaration comes first. What it brings back, we ask the insurer.
 terms-worse-todo = { $kind ->
     [decide] { $case ->
-        [price] Decide: accept the change, or take the larger cover on offer for { $price } a year.
+        [amounts] Decide: accept the change, take the option, or have us ask for the present terms. The option gives { $amounts }, for { $price } a year.
+        [price] Decide: accept the change, take the option for { $price } a year, or have us ask for the present terms.
        *[ask] Decide: accept the change, or have us ask what the present terms would cost.
     }
    *[know] Nothing to send. Ask us if this change does not suit you.
@@ -406,6 +416,10 @@ terms-better-title = { $count ->
 }
 terms-better-means = Better: { $changes }.
 terms-better-todo = Nothing to send.
+usual-rise = { $case ->
+    [one] sums insured rise by about { $most }, as they do each year
+   *[range] sums insured rise by about { $least } to { $most }, as they do each year
+}
 
 ## terms.unclear
 
@@ -454,20 +468,36 @@ terms-option-open-todo = { $case ->
    *[ask] Decide: have us ask for a price, or do without it.
 }
 terms-options-together-title = { $count ->
-    [one] One smaller option is open: { $options }
-   *[other] { $count } smaller options are open: look at them together
+    [one] One option is on offer: { $options }
+   *[other] { $count } options are on offer: look at them together
 }
 terms-options-together-means = On offer: { $options }.
-terms-options-together-todo = Mark each one on the decisions form: take it, leave it, later, or ask us.
+terms-options-together-todo = { $count ->
+    [one] Mark it on the decisions form: take it, leave it, later, or ask us.
+   *[other] Mark each one on the decisions form: take it, leave it, later, or ask us.
+}
 option-offer = { $act ->
     [raise] { $case ->
-        [price] { $coverage } raised for { $price } a year
-       *[ask] { $coverage } raised, price on request
+        [price] { $coverage } raised from { $now } to { $amounts } for { $price } a year
+       *[ask] { $coverage } raised from { $now } to { $amounts }, price on request
+    }
+    [widen] { $case ->
+        [price] { $coverage } made wider for { $price } a year
+       *[ask] { $coverage } made wider, price on request
+    }
+    [add-up-to] { $case ->
+        [price] { $coverage } up to { $amounts } for { $price } a year
+       *[ask] { $coverage } up to { $amounts }, price on request
     }
    *[add] { $case ->
         [price] { $coverage } for { $price } a year
        *[ask] { $coverage }, price on request
     }
+}
+option-amounts = { $case ->
+    [limit] { $limit }
+    [deductible] a deductible (your own part of a loss) of { $deductible }
+   *[limit-deductible] { $limit } with a deductible (your own part of a loss) of { $deductible }
 }
 terms-not-shown-title = { $count ->
     [one] One cover that this organisation needs is not shown in the terms

@@ -19,6 +19,10 @@ people-abuse-unqualified-means = { $state ->
     [unqualified] La prévention protège les personnes; l'assurance n'aide qu'après coup. L'assureur n'a pas accepté votre plan de prévention : filtrage, formation et toujours deux adultes présents. D'ici là, cette garantie est limitée ou absente.
    *[unstated] La prévention protège les personnes; l'assurance n'aide qu'après coup. Les conditions ne disent pas que l'assureur a accepté votre plan de prévention. Sans cela, cette garantie peut être limitée ou absente.
 }
+people-abuse-offer = { $case ->
+    [free] { $means } Une fois le plan accepté, l'assureur offre jusqu'à { $limit } sans frais de plus.
+   *[price] { $means } Une fois le plan accepté, l'assureur offre jusqu'à { $limit } pour { $price } par année.
+}
 people-abuse-unqualified-todo = Un enfant ou une personne vulnérable est en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous. À votre prochaine réunion, revoyez le plan. Signez et envoyez la déclaration, et ne déclarez que ce que vous faites vraiment.
 people-care-unknown-title = Dites-nous si des enfants, des jeunes ou des adultes vulnérables vous sont confiés
 people-care-unknown-means = Cela décide de la protection que vous leur devez et de la garantie qu'il vous faut. Il nous faut savoir { $questions }.
@@ -27,20 +31,23 @@ people-care-unknown-todo = Répondez sur le formulaire des activités. Un enfant
 ## people.screening-due
 
 people-screening-due-title = { $count ->
-    [one] Une étape de votre prévention des abus est due
-   *[other] { $count } étapes de votre prévention des abus sont dues
+    [one] Une étape de votre prévention des abus est à faire
+   *[other] { $count } étapes de votre prévention des abus sont à faire
 }
 people-screening-due-means = D'ici le renouvellement : { $steps }. Votre province ou vos propres règles peuvent les demander plus souvent.
-people-screening-due-todo = Faites ce qui est dû, inscrivez les dates sur la déclaration et retournez-la. Quelqu'un est en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous.
+people-screening-due-todo = Faites ce qui doit l'être, inscrivez les dates sur la déclaration et retournez-la. Quelqu'un est en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous.
 screening-plan = { $case ->
+    [late] le plan de prévention était à revoir le { $day } (tous les { $months } mois)
     [due] le plan de prévention est à revoir le { $day } (tous les { $months } mois)
    *[never] aucune révision du plan de prévention n'est au dossier (tous les { $months } mois)
 }
 screening-training = { $case ->
-    [due] la formation au filtrage et à la prévention est due le { $day } (tous les { $months } mois)
+    [late] la formation au filtrage et à la prévention était à refaire le { $day } (tous les { $months } mois)
+    [due] la formation au filtrage et à la prévention est à refaire le { $day } (tous les { $months } mois)
    *[never] aucune formation au filtrage et à la prévention n'est au dossier (tous les { $months } mois)
 }
 screening-checks = { $case ->
+    [late] les vérifications policières étaient à renouveler le { $day } (tous les { $months } mois)
     [due] les vérifications policières sont à renouveler le { $day } (tous les { $months } mois)
    *[never] aucune date de vérification policière n'est au dossier (tous les { $months } mois)
 }

@@ -5,7 +5,7 @@ coverages-name = { $coverages }
 buildings-name = { $buildings }
 coverage-at = { $coverage } ({ $place })
 terms-as-a-whole = L'ensemble des conditions
-options-together = Petites options
+options-together = Options offertes
 coverages-not-shown = Garanties absentes des conditions
 open-questions = Questions sans réponse
 shared-limit-name = Montant additionnel commun
@@ -234,6 +234,8 @@ difference-currency = la monnaie passe de { $before } à { $after }
 
 figure-more-borne = { $coverage } : le plus que vous auriez à payer de plus par sinistre
 figure-less-borne = { $coverage } : le plus que vous auriez à payer de moins par sinistre
+figure-own-part = { $coverage } : le plus que vous auriez à payer d'un sinistre avec la franchise en pourcentage
+how-own-part = le pourcentage multiplié par le montant d'assurance, entre la franchise minimale et la franchise maximale
 how-borne = { $kind ->
     [shared-limit-amount] la différence entre les deux montants additionnels communs
     [limit] la différence entre les deux montants de garantie
@@ -254,7 +256,7 @@ reason-good-to-know = Il n'y a rien à décider.
 reason-wording-decides = Seul le texte de la police peut dire ce que cela signifie.
 reason-terms-not-as-requested = On avait demandé davantage à l'assureur avant le renouvellement.
 reason-terms-not-as-agreed = La police déjà en vigueur donne moins que ce qui a été convenu.
-reason-smaller-options = Ces options sont plus petites ou relèvent une garantie que vous avez déjà.
+reason-smaller-options = L'assureur l'offre en plus de ses conditions; à vous de l'accepter ou non.
 reason-maybe-inside-another = Une telle garantie fait souvent partie d'une autre.
 reason-unanswered = Personne n'a encore répondu à ces questions.
 reason-wrong-basis = Le montant additionnel et ce qu'il peut payer dépendent du fait d'être propriétaire ou locataire.
@@ -384,9 +386,17 @@ terms-worse-title = { $case ->
    *[plain] { $coverage } : la nouvelle offre vous donne moins
 }
 terms-worse-means = Par rapport à votre police actuelle : { $changes }.
+and-own-part = { $change } { $part }
+own-part = { $case ->
+    [share] Votre part d'un sinistre pourrait atteindre { $amount }, soit { $percent } des { $insured } assurés. Aujourd'hui, elle est d'au plus { $before }.
+    [least] Votre part d'un sinistre serait de { $amount }, car { $percent } des { $insured } assurés donnent moins que la franchise minimale. Aujourd'hui, elle est d'au plus { $before }.
+   *[most] Votre part d'un sinistre pourrait atteindre { $amount }, plafond qui arrête les { $percent } des { $insured } assurés. Aujourd'hui, elle est d'au plus { $before }.
+}
+terms-worse-with-the-plan = Rien d'autre à retourner : la déclaration de prévention passe d'abord. Ce qu'elle permet de ravoir, nous le demandons à l'assureur.
 terms-worse-todo = { $kind ->
     [decide] { $case ->
-        [price] Décidez : accepter le changement, ou prendre la garantie plus large offerte pour { $price } par année.
+        [amounts] Décidez : accepter le changement, prendre l'option, ou nous faire redemander les conditions actuelles. L'option donne { $amounts }, pour { $price } par année.
+        [price] Décidez : accepter le changement, prendre l'option pour { $price } par année, ou nous faire redemander les conditions actuelles.
        *[ask] Décidez : accepter le changement, ou nous faire demander le prix des conditions actuelles.
     }
    *[know] Rien à retourner. Écrivez-nous si ce changement ne vous convient pas.
@@ -406,6 +416,10 @@ terms-better-title = { $count ->
 }
 terms-better-means = Mieux : { $changes }.
 terms-better-todo = Rien à retourner.
+usual-rise = { $case ->
+    [one] les montants d'assurance montent d'environ { $most }, comme chaque année
+   *[range] les montants d'assurance montent d'environ { $least } à { $most }, comme chaque année
+}
 
 ## terms.unclear
 
@@ -454,20 +468,36 @@ terms-option-open-todo = { $case ->
    *[ask] Décidez : nous faire demander un prix, ou vous en passer.
 }
 terms-options-together-title = { $count ->
-    [one] Une petite option est ouverte : { $options }
-   *[other] { $count } petites options sont ouvertes : à voir ensemble
+    [one] Une option est offerte : { $options }
+   *[other] { $count } options sont offertes : à voir ensemble
 }
 terms-options-together-means = Offert : { $options }.
-terms-options-together-todo = Répondez pour chacune sur le formulaire des décisions : accepter, laisser, plus tard, ou nous demander.
+terms-options-together-todo = { $count ->
+    [one] Répondez sur le formulaire des décisions : accepter, laisser, plus tard, ou nous demander.
+   *[other] Répondez pour chacune sur le formulaire des décisions : accepter, laisser, plus tard, ou nous demander.
+}
 option-offer = { $act ->
     [raise] { $case ->
-        [price] { $coverage }, montant relevé pour { $price } par année
-       *[ask] { $coverage }, montant relevé, prix sur demande
+        [price] { $coverage }, montant relevé de { $now } à { $amounts } pour { $price } par année
+       *[ask] { $coverage }, montant relevé de { $now } à { $amounts }, prix sur demande
+    }
+    [widen] { $case ->
+        [price] { $coverage }, garantie élargie pour { $price } par année
+       *[ask] { $coverage }, garantie élargie, prix sur demande
+    }
+    [add-up-to] { $case ->
+        [price] { $coverage } jusqu'à { $amounts } pour { $price } par année
+       *[ask] { $coverage } jusqu'à { $amounts }, prix sur demande
     }
    *[add] { $case ->
         [price] { $coverage } pour { $price } par année
        *[ask] { $coverage }, prix sur demande
     }
+}
+option-amounts = { $case ->
+    [limit] { $limit }
+    [deductible] une franchise (votre part du sinistre) de { $deductible }
+   *[limit-deductible] { $limit } avec une franchise (votre part du sinistre) de { $deductible }
 }
 terms-not-shown-title = { $count ->
     [one] Une garantie dont l'organisme a besoin n'apparaît pas dans les conditions
@@ -534,7 +564,7 @@ terms-vacancy-means = La police permet { $days ->
     [one] { $days } jour vide
    *[other] { $days } jours vides
 } de suite. Ensuite, la protection diminue ou cesse d'ordinaire, souvent d'abord pour le vol, le vandalisme et l'eau. Le texte décide.
-terms-vacancy-todo = Décidez : nous faire demander une permission écrite à l'assureur. Gardez le chauffage ou videz l'eau, et faites noter les visites, comme l'assureur le demande.
+terms-vacancy-todo = Décidez : nous faire demander une permission écrite à l'assureur. Maintenez le chauffage ou vidangez la tuyauterie, faites visiter les lieux et notez chaque visite, comme l'assureur le demande.
 terms-vacancy-unknown-title = Vide, et les conditions ne disent pas combien de temps cela peut durer : { $buildings }
 terms-vacancy-unknown-means = La plupart des textes limitent les jours de suite où un bâtiment peut rester vide. Le dossier n'a pas ce nombre.
 terms-vacancy-unknown-todo = Cherchez-le dans le texte, consignez-le et demandez une permission au besoin.
