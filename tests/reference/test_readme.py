@@ -12,7 +12,7 @@ import pytest
 from quarterday.catalogue.load import PLACES, reference
 from quarterday.catalogue.speech import Speech
 from quarterday.core.dates import Quarter
-from quarterday.core.words import words
+from quarterday.core.words import Rate, words
 
 TEXT = (PLACES / "README.md").read_text(encoding="utf-8")
 EXAMPLES = dict(re.findall(r"^```\w+ (\S+)\n(.*?)^```", TEXT, re.MULTILINE | re.DOTALL))
@@ -30,7 +30,9 @@ def folder(tmp_path: Path) -> Path:
 
 def test_a_brokerages_folder_made_of_the_examples_loads(folder: Path) -> None:
     shipped, own = reference(), reference("canada", folder)
-    assert len(EXAMPLES) == 5
+    assert len(EXAMPLES) == 6
+    december = own.season("donations", "worship").on(date(2027, 1, 1))[11]
+    assert december.value == Rate(Decimal("0.21"))
     assert own.parameter("values.stale-years", date(2027, 1, 1)).value == Decimal(3)
     before = date(2026, 12, 31)
     assert own.parameter("values.stale-years", before).value == (

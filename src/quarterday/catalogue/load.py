@@ -126,6 +126,10 @@ def reference(place: str = "canada", overrides: Path | None = None) -> Reference
     return _read(place, overrides)
 
 
+def _with_wordings(overrides: Path | None) -> str | None:
+    return str(overrides) if overrides and (overrides / "wordings").is_dir() else None
+
+
 @lru_cache(maxsize=16)
 def _read(place: str, overrides: Path | None) -> Reference:
     folders = [place_folder(place), *([overrides] if overrides else [])]
@@ -137,7 +141,7 @@ def _read(place: str, overrides: Path | None) -> Reference:
         parameters=_catalogue("parameters", ParameterSeries, "id", folders),
         indices=releases([folder / "indices" for folder in folders]),
         seasons=_catalogue("seasons", Season, "id", folders),
-        own_folder=str(overrides) if overrides else None,
+        own_wordings=_with_wordings(overrides),
     )
     problems = tuple(contradictions(found))
     if problems:

@@ -51,7 +51,8 @@ def wording_id(catalogue: str, id: str) -> str:
 class Speech:
     """Speaks in one language; a brokerage's folder may hold wordings of its own.
 
-    It is the folder the reference was read with, or ``overrides``.
+    That is the folder the reference was read with, or ``overrides``.
+
     ``language`` is ``en`` or ``fr`` (LookupError otherwise). What cannot be said whole is not said:
     MissingWording names the wording, the name or the variable that is not there.
     """
@@ -60,7 +61,7 @@ class Speech:
         self.reference = reference
         self.language = language
         self.locale = formats.locale(language)
-        own = Path(reference.own_folder) if reference.own_folder else None
+        own = Path(reference.own_wordings) if reference.own_wordings else None
         self._bundle = bundle(reference.place, language, overrides or own)
 
     def say(self, what: Spoken) -> str:

@@ -298,7 +298,7 @@ class Reference(Shape):
     parameters: Mapping[str, ParameterSeries]
     indices: Mapping[str, tuple[IndexRelease, ...]]  # by geography, releases oldest first
     seasons: Mapping[str, Season] = Field(default_factory=dict)
-    own_folder: str | None = None  # the brokerage's own data that was laid on top
+    own_wordings: str | None = None  # the brokerage's folder, where it has wordings of its own
 
     def parameter(self, id: str, day: date) -> Parameter:
         """Return parameter ``id`` as in force on ``day``; LookupError when there is none."""

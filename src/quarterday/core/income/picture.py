@@ -1,7 +1,7 @@
 """What a closed building would cost an organisation in income, against what its terms pay.
 
-Everything is reckoned for the building that takes longest to rebuild, and for the month of the
-coming term in which its loss would cost most.
+Everything is reckoned for the building that is closed for longest, and for the month of the coming
+term in which its loss would cost most. Who owns a building rebuilds it; who rents finds another.
 """
 
 from __future__ import annotations
@@ -27,7 +27,9 @@ from quarterday.core.words import Rate, Term, Words, words
 KINDS: tuple[Kind, ...] = get_args(Kind)
 LINE, EXTRA = "loss-of-income", ("extra-expense", "alternate-premises")
 NOTHING = Decimal(0)
+RENTED = "income.months-to-another-place"
 PARAMETERS = (
+    RENTED,
     "income.growth",
     "income.kept-recovery-months",
     "income.kept-donations-first",
@@ -61,6 +63,8 @@ class IncomePicture:
     short: Figure
     coinsured: Coinsured | None
     extra: tuple[Figure, Figure, Figure] | None
+
+    answered: bool  # whether the organisation said what depends on the building, and what stops
 
     @property
     def lasts(self) -> int:
@@ -96,12 +100,18 @@ def _line(terms: Terms) -> Coverage | None:
 
 
 def _slowest(case: Case) -> Building | None:
-    """Return the building that takes longest to rebuild: its size by floor area."""
+    """Return the building that a fire closes for longest; the larger one of equals."""
     return max(
         case.file.buildings,
-        key=lambda b: (number(rebuilding(case, b)[0]), b.area_m2 or NOTHING),
+        key=lambda b: (number(_closed(case, b)), b.area_m2 or NOTHING),
         default=None,
     )
+
+
+def _closed(case: Case, building: Building) -> Parameter:
+    """Return for how many months a fire closes a building."""
+    rented = building.ownership == "rent"
+    return case.parameter(RENTED) if rented else rebuilding(case, building)[0]
 
 
 class _Maker:
@@ -110,7 +120,7 @@ class _Maker:
     def __init__(self, case: Case, terms: Terms, line: Coverage, building: Building) -> None:
         self.case, self.terms, self.line, self.building = case, terms, line, building
         self.profile = case.file.operations
-        self.months = rebuilding(case, building)[0]
+        self.months = _closed(case, building)
         self.share = self.profile.premises_share
         self.growth = self._known("income_growth", "income.growth")
         self.streams = tuple(self._streams())
@@ -123,7 +133,7 @@ class _Maker:
         return IncomePicture(
             self.terms, self.line, self.building, worst, need, limit,
             self._short("income-short", need, coinsured.paid if coinsured else limit),
-            coinsured, self._extra(worst),
+            coinsured, self._extra(worst), self._answered,
         )  # fmt: skip
 
     def _known(self, field: str, parameter: str) -> Fact | Parameter:
@@ -217,11 +227,19 @@ class _Maker:
             of_month = tuple(share[day.month - 1] for share in shares)
             yield Figure(f"income-lost@{day:%Y-%m}", lost, "money", label, how, of_month)
 
+    @property
+    def _answered(self) -> bool:
+        return self.share is not None and self._says_what_stops
+
+    @property
+    def _says_what_stops(self) -> bool:
+        return self.profile.expenses_stopping is not None or self.profile.payroll_kept is not None
+
     def _caution(self) -> Words:
-        unanswered = self.profile.expenses_stopping is None and self.profile.payroll_kept is None
-        whole = self.share is None
-        which = "both" if unanswered and whole else "expenses" if unanswered else "share"
-        return words(f"income-caution-{which if unanswered or whole else 'season'}")
+        if self._answered:
+            return words("income-caution-season")
+        which = "share" if self._says_what_stops else "both" if self.share is None else "expenses"
+        return words(f"income-caution-{which}")
 
     def _limit(self) -> Figure:
         fact = line_fact(self.case.file, self.terms, self.line, "limit", "money")

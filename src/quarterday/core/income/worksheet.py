@@ -7,7 +7,7 @@ its first twelve months they are one year's growth higher, in the next twelve tw
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
@@ -17,6 +17,7 @@ from quarterday.core.dates import add_months
 from quarterday.core.money import Money, total
 
 YEAR = 12
+ZERO = Decimal(0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,12 +145,14 @@ class Worksheet:
     @property
     def outages(self) -> tuple[Outage, ...]:
         """The closures that begin in each month of the coming term, the earliest first."""
-        return tuple(self.outage(start) for start in range(YEAR))
+        kept = self._kept()
+        return tuple(self._outage(usual, kept) for usual in self._spans())
 
     @property
     def worst(self) -> Outage:
         """The closure that loses most; the earliest of equals."""
-        return max(self.outages, key=lambda outage: outage.lost.amount)
+        kept = self._kept()
+        return self._outage(max(self._spans(), key=lambda usual: _lost(usual, kept)), kept)
 
     @property
     def exposure(self) -> Money:
@@ -157,10 +160,6 @@ class Worksheet:
         income = total(stream.yearly for stream in self.streams)
         stops = total((expense.stops for expense in self.expenses), income.currency)
         return (income - stops) * self._grown(0)
-
-    def outage(self, start: int) -> Outage:
-        """Return the closure that begins ``start`` months after the term's first month."""
-        return Outage(tuple(self._month(start, n) for n in range(self.closure.months)))
 
     def largest_share(self) -> Decimal:
         """Return the largest share of a year's income that a closure of this length can stop.
@@ -175,18 +174,57 @@ class Worksheet:
     def _grown(self, months: int) -> Decimal:
         return (1 + self.closure.growth) ** (months // YEAR + 1)
 
-    def _month(self, start: int, number: int) -> Month:
-        day = add_months(self.closure.first, start + number)
-        grown = self._grown(start + number)
-        parts = [(s, s.yearly * s.shares[day.month - 1] * grown) for s in self.streams]
-        none = self.closure.rent * 0
-        return Month(
-            first_day=day,
-            income=sum((part for _, part in parts), none),
-            kept=sum((part * s.kept.in_month(number) for s, part in parts), none),
-            saved=sum((e.stops * grown / YEAR for e in self.expenses), none),
-            extra=self.closure.rent + (self.closure.moving if number == 0 else none),
+    def _spans(self) -> Iterator[Sequence[_Usual]]:
+        """Yield the months of a closure that begins in each month of the coming term."""
+        usual = [self._usual(n) for n in range(YEAR + self.closure.months - 1)]
+        return (usual[start : start + self.closure.months] for start in range(YEAR))
+
+    def _kept(self) -> Sequence[Sequence[Decimal]]:
+        """Return the shares kept, by month of the closure and stream."""
+        numbers = range(self.closure.months)
+        return [[stream.kept.in_month(n) for stream in self.streams] for n in numbers]
+
+    def _usual(self, number: int) -> _Usual:
+        """Return what a month would bring, the term's first one numbered 0."""
+        day, grown = add_months(self.closure.first, number), self._grown(number)
+        incomes = [s.yearly.amount * s.shares[day.month - 1] * grown for s in self.streams]
+        return _Usual(
+            day, incomes, sum((e.stops.amount for e in self.expenses), ZERO) * grown / YEAR
         )
+
+    def _outage(self, usual: Sequence[_Usual], kept: Sequence[Sequence[Decimal]]) -> Outage:
+        currency, extra = self.closure.rent.currency, self.closure.rent
+        months = []
+        for number, (month, shares) in enumerate(zip(usual, kept, strict=True)):
+            stays = sum((i * k for i, k in zip(month.incomes, shares, strict=True)), ZERO)
+            months.append(
+                Month(
+                    first_day=month.first_day,
+                    income=Money(sum(month.incomes, ZERO), currency),
+                    kept=Money(stays, currency),
+                    saved=Money(month.saved, currency),
+                    extra=extra if number else extra + self.closure.moving,
+                )
+            )
+        return Outage(tuple(months))
+
+
+@dataclass(frozen=True, slots=True)
+class _Usual:
+    """What a month would bring without a closure, by stream, and what closing saves in it."""
+
+    first_day: date
+    incomes: Sequence[Decimal]
+    saved: Decimal
+
+
+def _lost(usual: Sequence[_Usual], kept: Sequence[Sequence[Decimal]]) -> Decimal:
+    """Return what a closure loses, or zero: the sum alone of what ``_outage`` tells by month."""
+    return max(ZERO, sum((_month_lost(*m) for m in zip(usual, kept, strict=True)), ZERO))
+
+
+def _month_lost(usual: _Usual, kept: Sequence[Decimal]) -> Decimal:
+    return sum((i * (1 - k) for i, k in zip(usual.incomes, kept, strict=True)), -usual.saved)
 
 
 def _in_month(streams: Iterable[Stream], month: int) -> Money:

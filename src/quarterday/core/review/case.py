@@ -18,6 +18,7 @@ from quarterday.core.terms.difference import Difference
 from quarterday.core.words import Words, words
 
 if TYPE_CHECKING:
+    from quarterday.core.income.picture import IncomePicture
     from quarterday.core.values.building import BuildingPicture
 
 
@@ -76,6 +77,13 @@ class Case:
 
         found = ((building.id, picture(self, building)) for building in self.file.buildings)
         return {id: made for id, made in found if made is not None}
+
+    @cached_property
+    def income(self) -> IncomePicture | None:
+        """What a closed building would cost in income against what is insured, where known."""
+        from quarterday.core.income.picture import picture  # it needs this module
+
+        return picture(self)
 
     @cached_property
     def changes(self) -> tuple[Difference, ...]:

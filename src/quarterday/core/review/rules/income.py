@@ -9,7 +9,7 @@ from decimal import Decimal
 from quarterday.core.figure import Figure
 from quarterday.core.file.records.terms import Premium
 from quarterday.core.income.picture import PARAMETERS as OF_THE_PICTURE
-from quarterday.core.income.picture import IncomePicture, picture
+from quarterday.core.income.picture import IncomePicture
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Kind, Priority, Rule, Subject, Tier
@@ -20,12 +20,13 @@ from quarterday.core.words import Arg, Rate, Term, Words, words
 
 TOO_LOW, EXTRA_LOW = "income.too-low", "income.extra-expense-low"
 FORMS = ("operations-form",)
-TO_DECIDE = "income.shortfall-to-decide"
+Asks = tuple[Kind, date | None]
+TO_DECIDE, UNANSWERED = "income.shortfall-to-decide", "income.shortfall-to-decide-unanswered"
 
 
 def too_low(case: Case) -> Iterator[Finding]:
     """Find the organisation whose income cover ends before its building can be back."""
-    found = picture(case)
+    found = case.income
     if found is not None and found.short.money:
         yield _low(case, found)
 
@@ -33,9 +34,9 @@ def too_low(case: Case) -> Iterator[Finding]:
 def _low(case: Case, found: IncomePicture) -> Finding:
     price = price_of(found)
     say = telling(TOO_LOW, **_told(found), price=price or "")
-    asks = _asks(case, found.short, found.need)
+    asks = _asks(case, found, found.short, found.need)
     clause = found.coinsured is not None and found.coinsured.share.number < 1
-    todo = "know" if asks[0] == "know" else "decide" if price else "decide-unpriced"
+    todo = asks[0].replace(" ", "-") + ("" if price or asks[0] != "decide" else "-unpriced")
     texts = (say("title"), say("means-clause" if clause else "means"), say(f"todo-{todo}"))
     priority = Priority(Tier.MONEY, at_risk=found.short.money, cost=price, reasons=(say("reason"),))
     return _finding(TOO_LOW, asks, texts, priority, tuple(found.figures().values()))
@@ -58,7 +59,7 @@ def _told(found: IncomePicture) -> dict[str, Arg | Words]:
 
 def extra_low(case: Case) -> Iterator[Finding]:
     """Find the organisation whose cover for living elsewhere ends before its building is back."""
-    found = picture(case)
+    found = case.income
     if found is None or found.extra is None or not found.extra[2].money:
         return
     need, limit, short = found.extra
@@ -66,20 +67,29 @@ def extra_low(case: Case) -> Iterator[Finding]:
         EXTRA_LOW, need=need.money, limit=limit.money, short=short.money,
         months=len(found.worst.months),
     )  # fmt: skip
-    texts = (say("title"), say("means"), say("todo"))
+    asks = _asks(case, found, short, need)
+    todo = asks[0].replace(" ", "-")
+    texts = (say("title"), say("means"), say(f"todo-{todo}"))
     priority = Priority(Tier.MONEY, at_risk=short.money, reasons=(say("reason"),))
-    yield _finding(EXTRA_LOW, _asks(case, short, need), texts, priority, found.extra)
+    yield _finding(EXTRA_LOW, asks, texts, priority, found.extra)
 
 
-def _asks(case: Case, short: Figure, need: Figure) -> tuple[Kind, date | None]:
-    """Return whether the leaders decide, and by when; a small gap is only told."""
-    large = short.money.ratio(need.money) >= parameter_number(case, TO_DECIDE)
-    return ("decide", asked_by(case)) if large else ("know", None)
+def _asks(case: Case, found: IncomePicture, short: Figure, need: Figure) -> Asks:
+    """Return what is asked, and by when: a decision, answers first, or nothing for a small gap.
+
+    A figure that rests on assumptions must show a larger gap before the leaders decide on it.
+    """
+    share = short.money.ratio(need.money)
+    if share >= parameter_number(case, TO_DECIDE if found.answered else UNANSWERED):
+        return "decide", asked_by(case)
+    if share >= parameter_number(case, TO_DECIDE):
+        return "send back", case.renewal
+    return "know", None
 
 
 def _finding(
     rule: str,
-    asks: tuple[Kind, date | None],
+    asks: Asks,
     texts: tuple[Words, Words, Words],
     priority: Priority,
     evidence: tuple[Figure, ...],
@@ -129,6 +139,6 @@ def _rate(found: IncomePicture) -> Callable[[Premium], Decimal | None]:
 
 
 RULES: tuple[Rule, ...] = (
-    Rule(TOO_LOW, "coverage", too_low, (*OF_THE_PICTURE, TO_DECIDE)),
-    Rule(EXTRA_LOW, "coverage", extra_low, (TO_DECIDE,)),
+    Rule(TOO_LOW, "coverage", too_low, (*OF_THE_PICTURE, TO_DECIDE, UNANSWERED)),
+    Rule(EXTRA_LOW, "coverage", extra_low, (TO_DECIDE, UNANSWERED)),
 )

@@ -45,7 +45,7 @@ income-extra-short = Cost of living elsewhere that the policy would not pay
 ## Income cover that ends too soon
 
 income-too-low-title = After a fire, your income cover would be { $short } short
-income-too-low-means = Rebuilding { $building } takes about { $months ->
+income-too-low-means = A fire could close { $building } for about { $months ->
     [one] one month
    *[other] { $months } months
 }. In the worst case, from { $start }, you would lose { $need } of income. The policy pays at most { $limit }. { $lasts ->
@@ -53,12 +53,13 @@ income-too-low-means = Rebuilding { $building } takes about { $months ->
     [one] That lasts one month.
    *[other] That lasts { $lasts } months.
 }
-income-too-low-means-clause = Rebuilding { $building } takes about { $months ->
+income-too-low-means-clause = A fire could close { $building } for about { $months ->
     [one] one month
    *[other] { $months } months
 }. In the worst case, from { $start }, you would lose { $need } of income. The policy pays at most { $limit }. A coinsurance clause also cuts each claim to { $share }, because too little income is insured.
 income-too-low-todo-decide = Decide whether to raise the limit to { $need }. That adds about { $price } a year before tax. Tell us on the operations form which bills would stop and what income would go on.
 income-too-low-todo-decide-unpriced = Decide whether to raise the limit to { $need }; we will ask the insurer for the price. Tell us on the operations form which bills would stop and what income would go on.
+income-too-low-todo-send-back = Tell us on the operations form which income needs the building and which bills would stop. Then we can tell what limit is right.
 income-too-low-todo-know = The gap is small. Think of it when the limit is next set.
 income-too-low-reason = A long closure would leave { $short } of income unpaid.
 
@@ -67,7 +68,9 @@ income-extra-expense-low-means = Until your building is back, about { $months ->
     [one] one month
    *[other] { $months } months
 }, another place and the move would cost { $need }. The policy pays at most { $limit } for that.
-income-extra-expense-low-todo = Decide whether to ask for a limit of { $need } for extra expense, which pays the added cost of living elsewhere. We will ask the insurer for the price.
+income-extra-expense-low-todo-send-back = Check the rent and moving costs on the operations form. Then we can tell what limit is right.
+income-extra-expense-low-todo-know = The gap is small. Think of it when the limit is next set.
+income-extra-expense-low-todo-decide = Decide whether to ask for a limit of { $need } for extra expense, which pays the added cost of living elsewhere. We will ask the insurer for the price.
 income-extra-expense-low-reason = A long closure would leave { $short } of added cost unpaid.
 
 ## On its own

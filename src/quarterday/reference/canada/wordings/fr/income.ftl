@@ -45,7 +45,7 @@ income-extra-short = Coût de s'installer ailleurs que le contrat ne verserait p
 ## Income cover that ends too soon
 
 income-too-low-title = Après un incendie, il manquerait { $short } à votre assurance des revenus
-income-too-low-means = Reconstruire { $building } prend environ { $months ->
+income-too-low-means = Un incendie pourrait fermer vos lieux ({ $building }) pendant environ { $months ->
     [one] un mois
    *[other] { $months } mois
 }. Au pire, à compter de { $start }, vous perdriez { $need } de revenus. Le contrat verse au plus { $limit }. { $lasts ->
@@ -53,12 +53,13 @@ income-too-low-means = Reconstruire { $building } prend environ { $months ->
     [one] Cela dure un mois.
    *[other] Cela dure { $lasts } mois.
 }
-income-too-low-means-clause = Reconstruire { $building } prend environ { $months ->
+income-too-low-means-clause = Un incendie pourrait fermer vos lieux ({ $building }) pendant environ { $months ->
     [one] un mois
    *[other] { $months } mois
 }. Au pire, à compter de { $start }, vous perdriez { $need } de revenus. Le contrat verse au plus { $limit }. La règle proportionnelle (coassurance) ramène aussi chaque réclamation à { $share }, parce que trop peu de revenus sont assurés.
 income-too-low-todo-decide = Décidez s'il faut porter le montant à { $need }. Cela ajoute environ { $price } par année avant taxe. Dites-nous, sur le formulaire des activités, quelles factures cesseraient et quels revenus continueraient.
 income-too-low-todo-decide-unpriced = Décidez s'il faut porter le montant à { $need }; nous demanderons le prix à l'assureur. Dites-nous, sur le formulaire des activités, quelles factures cesseraient et quels revenus continueraient.
+income-too-low-todo-send-back = Dites-nous, sur le formulaire des activités, quels revenus dépendent du bâtiment et quelles factures cesseraient. Nous pourrons alors dire quel montant convient.
 income-too-low-todo-know = L'écart est petit. Pensez-y la prochaine fois que le montant sera fixé.
 income-too-low-reason = Une longue fermeture laisserait { $short } de revenus impayés.
 
@@ -67,7 +68,9 @@ income-extra-expense-low-means = Jusqu'au retour dans votre bâtiment, soit envi
     [one] un mois
    *[other] { $months } mois
 }, un autre lieu et le déménagement coûteraient { $need }. Le contrat verse au plus { $limit } pour cela.
-income-extra-expense-low-todo = Décidez s'il faut demander { $need } pour les frais supplémentaires, l'assurance qui paie le surcoût de vivre ailleurs. Nous demanderons le prix à l'assureur.
+income-extra-expense-low-todo-send-back = Vérifiez le loyer et les frais de déménagement sur le formulaire des activités. Nous pourrons alors dire quel montant convient.
+income-extra-expense-low-todo-know = L'écart est petit. Pensez-y la prochaine fois que le montant sera fixé.
+income-extra-expense-low-todo-decide = Décidez s'il faut demander { $need } pour les frais supplémentaires, l'assurance qui paie le surcoût de vivre ailleurs. Nous demanderons le prix à l'assureur.
 income-extra-expense-low-reason = Une longue fermeture laisserait { $short } de frais impayés.
 
 ## On its own
