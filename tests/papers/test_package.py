@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 from pikepdf import Pdf
 
+import quarterday
 from quarterday.catalogue.load import reference
 from quarterday.catalogue.speech import Speech
 from quarterday.papers.package import FORMS, PAPERS, _enclosed, build
@@ -20,7 +21,7 @@ from .reading import page_texts, reader
 LANGUAGES = ("en", "fr")
 LEAST_WORDS = 40  # the feet alone have about twenty
 IN_A_NEW_PROCESS = """
-import sys; sys.path[:0] = [{tests!r}]
+import sys; sys.path[:0] = [{tests!r}, {source!r}]
 import hashlib, papers.given as given
 print(hashlib.sha256(given.package({file!r}, "fr").pdf).hexdigest())
 """
@@ -40,7 +41,8 @@ def test_the_same_input_gives_the_same_bytes(language: str) -> None:
 def test_another_process_in_another_time_zone_gives_the_same_bytes(zone: str) -> None:
     here = hashlib.sha256(given.package(given.FLAGSHIP, "fr").pdf).hexdigest()
     tests = str(Path(__file__).parent.parent)
-    script = IN_A_NEW_PROCESS.format(tests=tests, file=given.FLAGSHIP)
+    source = str(Path(quarterday.__file__).parent.parent)
+    script = IN_A_NEW_PROCESS.format(tests=tests, source=source, file=given.FLAGSHIP)
     there = subprocess.run(
         [sys.executable, "-c", script], capture_output=True, text=True, check=True, timeout=120,
         env={"TZ": zone, "LANG": "C", "PYTHONHASHSEED": "7", "PATH": ""},
