@@ -13,7 +13,7 @@ import openpyxl
 from quarterday.catalogue.load import reference
 from quarterday.catalogue.speech import Speech
 from quarterday.core.file.chain import Head, append
-from quarterday.core.file.entry import Draft, Origin
+from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.fold import File, fold
 from quarterday.core.file.records import Record
 from quarterday.intake.faults import Fault
@@ -62,7 +62,8 @@ def csv_folder(folder: Path, files: Mapping[str, str | bytes]) -> Parsed:
 
 def file_of(account: str, records: Iterable[Record]) -> File:
     """Return the file that holds ``records``."""
-    head, entries = Head(), []
+    head = Head()
+    entries: list[Entry] = []
     for record in records:
         draft = Draft("load", record.kind, record.key, record.body(), Origin(way="office"))
         at = datetime(2026, 1, 5, 12, len(entries) % 60, tzinfo=UTC)

@@ -73,7 +73,9 @@ def test_a_folder_without_csv_files_is_told(tmp_path: Path) -> None:
 
 def test_one_csv_file_alone_is_a_sheet(tmp_path: Path) -> None:
     (tmp_path / "Organisations.csv").write_text("account,name,province\n1,A,ON\n", "utf-8")
-    assert [sheet.name for sheet in parse(tmp_path / "Organisations.csv").sheets] == ["Organisations"]
+    assert [sheet.name for sheet in parse(tmp_path / "Organisations.csv").sheets] == [
+        "Organisations"
+    ]
 
 
 def test_equal_files_are_one_document_whatever_their_dates(tmp_path: Path) -> None:

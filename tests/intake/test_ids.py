@@ -16,7 +16,9 @@ def organisation(name: str = "St. Brendan") -> Organisation:
     return Organisation(name=name, province="ON")
 
 
-@pytest.mark.parametrize(("id", "form"), [("0007", "7"), ("000", "0"), ("A-07", "a-07"), ("7a", "7a")])
+@pytest.mark.parametrize(
+    ("id", "form"), [("0007", "7"), ("000", "0"), ("A-07", "a-07"), ("7a", "7a")]
+)
 def test_the_loose_form_is_what_a_spreadsheet_leaves(id: str, form: str) -> None:
     assert loose(id) == form
 
@@ -59,12 +61,19 @@ def test_an_undecided_account_is_refused_with_what_it_may_be() -> None:
 
 
 def test_an_account_that_nobody_knows_is_refused_with_the_nearest() -> None:
-    done = plan_of({"Organisations": ORGANISATIONS, "Buildings": [BUILDINGS, ("0008", "01", "Hall")]})
+    done = plan_of(
+        {"Organisations": ORGANISATIONS, "Buildings": [BUILDINGS, ("0008", "01", "Hall")]}
+    )
     assert "Did you mean 0007?" in refusals(done)[0]
-    done = plan_of({"Organisations": ORGANISATIONS, "Buildings": [BUILDINGS, ("Zebra", "01", "Hall")]})
+    done = plan_of(
+        {"Organisations": ORGANISATIONS, "Buildings": [BUILDINGS, ("Zebra", "01", "Hall")]}
+    )
     assert refusals(done) == [
-        "Buildings, row 2, “account”, “Zebra”: There is no organisation with the account “Zebra”."
-        " Add it to the sheet of organisations, or correct the account."
+        (
+            "Buildings, row 2, “account”, “Zebra”: There is no organisation with"
+            " the account “Zebra”."
+            " Add it to the sheet of organisations, or correct the account."
+        )
     ]
 
 
@@ -91,7 +100,16 @@ def test_a_building_keeps_the_id_it_has_on_file() -> None:
 def test_buildings_without_ids_get_the_id_of_their_name() -> None:
     files = {"0007": file_of("0007", [organisation(), Building(id="01", name="Main Hall")])}
     done = plan_of(
-        {"Buildings": [("account", "name", "use"), ("0007", "main hall", "worship"), ("0007", "Old Barn", "")]},
+        {
+            "Buildings": [
+                ("account", "name", "use"),
+                ("0007", "main hall", "worship"),
+                ("0007", "Old Barn", ""),
+            ]
+        },
         files,
     )
-    assert [(i.status, i.record.key) for i in done.items] == [("changed", "01"), ("new", "old-barn")]
+    assert [(i.status, i.record.key) for i in done.items] == [
+        ("changed", "01"),
+        ("new", "old-barn"),
+    ]

@@ -61,7 +61,9 @@ def test_names_are_compared_without_accents_case_and_marks(text: str, plain: str
 
 
 def test_a_column_is_found_by_name_synonym_and_likeness() -> None:
-    found = mapped("Account #", "ID", "Building nmae", "Year of construction", "Year bilt", "Sprinklered")
+    found = mapped(
+        "Account #", "ID", "Building nmae", "Year of construction", "Year bilt", "Sprinklered"
+    )
     assert columns(found) == {
         "Account #": ("account", "synonym"),
         "ID": ("id", "name"),
@@ -132,7 +134,7 @@ def test_a_sheet_without_a_column_it_must_have_is_refused() -> None:
     found = mapped("account", "number", "paid", sheet="Claims")
     assert not found.sheets
     missing = [dict(f.what.args)["column"] for f in found.faults if f.severity == "refused"]
-    assert [speech().say(m) for m in missing] == ["Cause", "Date of loss"]  # type: ignore[arg-type]
+    assert [speech().say(m) for m in missing] == ["Cause", "Date of loss"]
 
 
 @pytest.mark.parametrize("row", [1, 4, 30])
@@ -147,7 +149,11 @@ def test_headings_are_found_below_titles_and_remarks(row: int) -> None:
 def test_a_profile_goes_before_every_name(tmp_path: Path) -> None:
     profile = Profile(
         sheets={"page 3": "Buildings"},
-        columns={("page 3", "area"): "area sq ft", ("page 3", "name"): "use", ("page 3", "label"): "name"},
+        columns={
+            ("page 3", "area"): "area sq ft",
+            ("page 3", "name"): "use",
+            ("page 3", "label"): "name",
+        },
     )
     found = mapped("account", "id", "Area", "name", "Label", sheet="Page 3", profile=profile)
     assert columns(found)["Area"] == ("area sq ft", "profile")
@@ -182,7 +188,9 @@ def test_a_mapping_is_corrected_kept_and_read_again(tmp_path: Path) -> None:
         ("Page: {sheet: Buildings, columns: {x: colour}}", "intake-profile-column"),
     ],
 )
-def test_a_profile_that_names_what_is_not_there_is_refused(tmp_path: Path, text: str, id: str) -> None:
+def test_a_profile_that_names_what_is_not_there_is_refused(
+    tmp_path: Path, text: str, id: str
+) -> None:
     (tmp_path / "p.yaml").write_text(text, "utf-8")
     with pytest.raises(Unreadable) as caught:
         load(tmp_path / "p.yaml")
@@ -197,10 +205,12 @@ def test_a_missing_profile_is_refused(tmp_path: Path) -> None:
 
 def test_areas_in_square_feet_become_square_metres() -> None:
     """5,000 square feet are 464.5 square metres: NIST SP 811 (2008), B.8, 1 ft2 = 0.09290304 m2."""
-    done = plan_of({
-        "Organisations": ORGANISATIONS,
-        "Buildings": [(*BUILDINGS, "Square footage"), ("0007", "01", "Hall", "5 000")],
-    })
+    done = plan_of(
+        {
+            "Organisations": ORGANISATIONS,
+            "Buildings": [(*BUILDINGS, "Square footage"), ("0007", "01", "Hall", "5 000")],
+        }
+    )
     building = next(item.record for item in done.items if item.record.kind == "building")
     assert str(building.area_m2) == "464.5"  # type: ignore[attr-defined]
     assert not refusals(done)

@@ -145,7 +145,9 @@ def test_cells_whose_row_is_not_the_rows_are_counted_too() -> None:
 @pytest.mark.parametrize("name", [SHEET, "xl/workbook.xml", "xl/sharedStrings.xml"])
 def test_a_document_type_is_refused_as_no_workbook_has_one(name: str) -> None:
     """Entities that name each other ten times over, as in the billion-laughs attack."""
-    laughs = b'<!DOCTYPE x [<!ENTITY a "ha"><!ENTITY b "&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;">]><x>&b;</x>'
+    laughs = (
+        b'<!DOCTYPE x [<!ENTITY a "ha"><!ENTITY b "&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;">]><x>&b;</x>'
+    )
     assert refusal(with_part(name, laughs)) == "intake-not-a-workbook"
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import io
 import random
+from contextlib import suppress
 from datetime import date, time
 from pathlib import Path
 
@@ -12,9 +13,9 @@ import openpyxl
 import pytest
 import xlsxwriter
 
-from quarterday.intake.parse import CellError, Parsed, parse, parse_workbook
+from quarterday.intake.parse import CellError, Parsed, parse_workbook
 from quarterday.intake.refusals import Unreadable
-from tests.intake.books import ORGANISATIONS, csv_folder, parsed, plan_of, said, workbook
+from tests.intake.books import ORGANISATIONS, csv_folder, parsed, plan_of, previewed, said, workbook
 
 
 def test_rows_have_their_true_numbers_though_the_first_are_blank() -> None:
@@ -34,7 +35,9 @@ def test_cells_come_as_the_kind_they_are() -> None:
     assert parsed({"S": rows}).sheets[0].rows[0] == ["text", 12.5, True, date(2024, 1, 31), "", "7"]
 
 
-@pytest.mark.parametrize("code", ["#REF!", "#N/A", "#VALUE!", "#DIV/0!", "#NAME?", "#NUM!", "#NULL!"])
+@pytest.mark.parametrize(
+    "code", ["#REF!", "#N/A", "#VALUE!", "#DIV/0!", "#NAME?", "#NUM!", "#NULL!"]
+)
 def test_every_error_of_a_spreadsheet_is_kept_as_an_error(code: str) -> None:
     """The seven error values of ECMA-376 Part 1, 18.18.11 (ST_CellType) and 22.10.2.2."""
     book = openpyxl.Workbook()
@@ -84,7 +87,10 @@ def test_a_hidden_sheet_is_left_out_and_told() -> None:
     book.save(out)
     found = parse_workbook(out.getvalue(), "x")
     assert [sheet.name for sheet in found.sheets] == ["Sheet"]
-    assert [(f.severity, f.spot.sheet) for f in found.faults] == [("note", "Old"), ("note", "Older")]
+    assert [(f.severity, f.spot.sheet) for f in found.faults] == [
+        ("note", "Old"),
+        ("note", "Older"),
+    ]
 
 
 def _with_link() -> Parsed:
@@ -113,8 +119,11 @@ def test_a_value_from_another_workbook_asks_to_be_accepted() -> None:
     assert len(done.items) == 2
     asked = said(done.of("asks"))
     assert asked == [
-        "Organisations, row 2: One cell takes its value from another workbook, as it was when last"
-        " opened. Accept them, or paste them as values."
+        (
+            "Organisations, row 2: One cell takes its value from another"
+            " workbook, as it was when last"
+            " opened. Accept them, or paste them as values."
+        )
     ]
 
 
@@ -136,7 +145,9 @@ def test_merged_cells_are_told_with_both_corners() -> None:
 
 
 def test_a_csv_folder_is_read_a_sheet_a_file(tmp_path: Path) -> None:
-    found = csv_folder(tmp_path / "b", {"Organisations.csv": "account,name\n0007,A\n", "note.md": "x"})
+    found = csv_folder(
+        tmp_path / "b", {"Organisations.csv": "account,name\n0007,A\n", "note.md": "x"}
+    )
     assert found.way == "csv"
     assert [(s.name, s.rows) for s in found.sheets] == [
         ("Organisations", [["account", "name"], ["0007", "A"]])
@@ -153,7 +164,6 @@ def test_a_mutated_workbook_gives_a_sentence_or_a_plan_and_never_a_traceback(see
             del data[at : at + chance.randint(1, 40)]
         else:
             data[at] = chance.randrange(256)
-    try:
-        plan_of(parse_workbook(bytes(data), "book.xlsx"))
-    except Unreadable as refused:
-        assert refused.words.id.startswith("intake-")
+    with suppress(Unreadable):
+        done = plan_of(parse_workbook(bytes(data), "book.xlsx"))
+        assert all(previewed(done))

@@ -1,4 +1,4 @@
-"""Rows become lines; totals, remarks, repeated headings and merged cells are seen for what they are."""
+"""Rows become lines; totals, remarks, repeated headings and merged cells are told."""
 
 from __future__ import annotations
 
@@ -20,7 +20,12 @@ def claims(*rows: tuple[object, ...]) -> Plan:
 
 
 def row(number: str, **said: object) -> tuple[object, ...]:
-    cells = {"account": "0007", "number": number, "cause": "fire", "date of loss": "2024-05-05"} | said
+    cells = {
+        "account": "0007",
+        "number": number,
+        "cause": "fire",
+        "date of loss": "2024-05-05",
+    } | said
     return tuple(cells.get(heading, "") for heading in CLAIMS)
 
 
@@ -54,7 +59,9 @@ def test_a_remark_alone_in_its_row_is_left_out_and_quoted() -> None:
 
 
 def test_blank_rows_are_passed_over() -> None:
-    done = claims(row("1"), ("", "", "", "", "", ""), (None,) * 6, ("  ", "", "", "", "", ""), row("2"))
+    done = claims(
+        row("1"), ("", "", "", "", "", ""), (None,) * 6, ("  ", "", "", "", "", ""), row("2")
+    )
     assert numbers(done) == ["1", "2"]
     assert not refusals(done)
 
@@ -62,16 +69,21 @@ def test_blank_rows_are_passed_over() -> None:
 def test_a_row_without_its_account_is_refused() -> None:
     done = claims(row("1", account=""))
     assert refusals(done) == [
-        "Claims, row 2, “account”: The row does not say which account it belongs to."
-        " Fill in the account."
+        (
+            "Claims, row 2, “account”: The row does not say which account it belongs to."
+            " Fill in the account."
+        )
     ]
 
 
 def test_every_cell_that_cannot_be_read_is_told_with_row_column_value_and_remedy() -> None:
     done = claims(row("1", paid="lots", **{"date of loss": "yesterday"}))
     assert refusals(done) == [
-        "Claims, row 2, “date of loss”, “yesterday”: This is not a date. Write year, month and day,"
-        " such as 2026-03-31.",
+        (
+            "Claims, row 2, “date of loss”, “yesterday”: This is not a date."
+            " Write year, month and day,"
+            " such as 2026-03-31."
+        ),
         "Claims, row 2, “paid”, “lots”: This is not a number. Write digits only, such as 1234.50.",
     ]
 

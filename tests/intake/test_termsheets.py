@@ -36,12 +36,16 @@ HELD = Terms(
     end=END,
     insurer="Northlight Mutual",
     coverages=(
-        Coverage(coverage="building", location="01", limit=Decimal(900_000), deductible=Decimal(1000)),
+        Coverage(
+            coverage="building", location="01", limit=Decimal(900_000), deductible=Decimal(1000)
+        ),
         Coverage(coverage="sewer-backup", limit=Decimal(25_000)),
     ),
     premiums=(
         Premium(coverage="building", location="01", amount=Decimal(3000)),
-        Premium(coverage="building", location="01", kind="surcharge", amount=Decimal(50), reason="stove"),
+        Premium(
+            coverage="building", location="01", kind="surcharge", amount=Decimal(50), reason="stove"
+        ),
     ),
 )
 
@@ -71,12 +75,18 @@ def status_of(done: Plan) -> str:
 
 
 def test_terms_hold_what_five_sheets_say_and_where_each_line_stood() -> None:
-    done = plan_of(sheets(
-        Coverages=[COVERAGES, (*OF, "Building", "01", 900_000, 1000), (*OF, "sewer back-up", "", 25_000, "")],
-        Premiums=[PREMIUMS, (*OF, "building", "hall", "", 3000, "")],
-        Totals=[TOTALS, (*OF, "total", "", 3000), (*OF, "coverage", "Building", 3000)],
-        Options=[OPTIONS, (*OF, "overland-flood", "*", 50_000, "N/A")],
-    ))  # fmt: skip
+    done = plan_of(
+        sheets(
+            Coverages=[
+                COVERAGES,
+                (*OF, "Building", "01", 900_000, 1000),
+                (*OF, "sewer back-up", "", 25_000, ""),
+            ],
+            Premiums=[PREMIUMS, (*OF, "building", "hall", "", 3000, "")],
+            Totals=[TOTALS, (*OF, "total", "", 3000), (*OF, "coverage", "Building", 3000)],
+            Options=[OPTIONS, (*OF, "overland-flood", "*", 50_000, "N/A")],
+        )
+    )
     assert terms_of(done) == Terms(
         stage="issued",
         start=START,
@@ -110,21 +120,23 @@ def test_expiring_terms_are_the_issued_ones(stage: str) -> None:
 
 def test_a_refused_row_holds_back_the_terms_it_belongs_to_and_no_others() -> None:
     offer = ("0007", END, "offered")
-    done = plan_of({
-        **sheets(
-            Coverages=[
-                COVERAGES,
-                (*OF, "building", "01", 900_000, ""),
-                (*OF, "flod", "01", 100, ""),
-                (*offer, "building", "01", 900_000, ""),
+    done = plan_of(
+        {
+            **sheets(
+                Coverages=[
+                    COVERAGES,
+                    (*OF, "building", "01", 900_000, ""),
+                    (*OF, "flod", "01", 100, ""),
+                    (*offer, "building", "01", 900_000, ""),
+                ],
+            ),
+            "Terms": [
+                TERMS,
+                ("0007", START, END, "issued", ""),
+                ("0007", END, date(2028, 1, 15), "offered", ""),
             ],
-        ),
-        "Terms": [
-            TERMS,
-            ("0007", START, END, "issued", ""),
-            ("0007", END, date(2028, 1, 15), "offered", ""),
-        ],
-    })
+        }
+    )
     assert terms_of(done).stage == "offered"
     held, fault = refusals(done)
     assert held == (
@@ -136,15 +148,23 @@ def test_a_refused_row_holds_back_the_terms_it_belongs_to_and_no_others() -> Non
 
 
 def test_a_row_that_does_not_say_its_terms_holds_back_all_of_the_account() -> None:
-    done = plan_of(sheets(
-        Coverages=[COVERAGES, (*OF, "building", "01", 1, ""), ("0007", "soon", "issued", "glass", "", 1, "")]
-    ))  # fmt: skip
+    done = plan_of(
+        sheets(
+            Coverages=[
+                COVERAGES,
+                (*OF, "building", "01", 1, ""),
+                ("0007", "soon", "issued", "glass", "", 1, ""),
+            ]
+        )
+    )
     assert not any(isinstance(item.record, Terms) for item in done.items)
     assert "intake-terms-held" in {fault.what.id for fault in done.of("refused")}
 
 
 def test_a_sheet_of_terms_that_cannot_be_read_holds_back_all_terms() -> None:
-    done = plan_of(sheets(Coverages=[("account", "start", "coverage", "limit"), ("0007", START, "glass", 1)]))
+    done = plan_of(
+        sheets(Coverages=[("account", "start", "coverage", "limit"), ("0007", START, "glass", 1)])
+    )
     assert not any(isinstance(item.record, Terms) for item in done.items)
 
 
@@ -158,7 +178,11 @@ def test_lines_of_terms_that_nobody_knows_are_refused() -> None:
 
 
 def test_lines_may_be_of_terms_on_file() -> None:
-    rows: Rows = [COVERAGES, (*OF, "building", "01", 950_000, ""), (*OF, "sewer-backup", "", "", "")]
+    rows: Rows = [
+        COVERAGES,
+        (*OF, "building", "01", 950_000, ""),
+        (*OF, "sewer-backup", "", "", ""),
+    ]
     done = plan_of({"Coverages": rows}, on_file(HELD))
     changed = terms_of(done)
     assert changed.insurer == "Northlight Mutual"
@@ -172,7 +196,11 @@ def test_lines_may_be_of_terms_on_file() -> None:
 
 
 def test_the_order_of_rows_changes_nothing() -> None:
-    rows: Rows = [COVERAGES, (*OF, "sewer-backup", "", 25_000, ""), (*OF, "building", "01", 900_000, 1000)]
+    rows: Rows = [
+        COVERAGES,
+        (*OF, "sewer-backup", "", 25_000, ""),
+        (*OF, "building", "01", 900_000, 1000),
+    ]
     assert status_of(plan_of({"Coverages": rows}, on_file(HELD))) == "unchanged"
 
 
@@ -180,8 +208,10 @@ def test_a_coverage_that_is_no_longer_listed_goes_only_when_a_person_accepts() -
     rows: Rows = [COVERAGES, (*OF, "building", "01", 900_000, 1000)]
     done = plan_of({"Coverages": rows}, on_file(HELD))
     assert said(done.of("asks")) == [
-        "Coverages, row 2: One line on file is not in the workbook and would be taken away:"
-        " sewer-backup · *. Check it, then accept or correct it."
+        (
+            "Coverages, row 2: One line on file is not in the workbook and would be taken away:"
+            " sewer-backup · *. Check it, then accept or correct it."
+        )
     ]
     assert terms_of(done).coverages == HELD.coverages[:1]
     assert "coverages, Sewer backup is taken away." in previewed(done)[2]
@@ -220,19 +250,28 @@ def test_coverages_that_contradict_each_other_are_refused() -> None:
 
 def test_terms_that_end_before_they_start_are_refused() -> None:
     done = plan_of({**sheets(), "Terms": [TERMS, ("0007", END, START, "issued", "")]})
-    assert "The terms end on or before the day they start. Check both dates." in " ".join(refusals(done))
+    assert "The terms end on or before the day they start. Check both dates." in " ".join(
+        refusals(done)
+    )
 
 
 SHARED = (*TERMS, "shared limit amount", "shared limit tops up", "shared limit meant for")
 
 
 def shared(*cells: object, files: dict[str, File] | None = None) -> Plan:
-    return plan_of({**sheets(), "Terms": [SHARED, ("0007", START, END, "issued", "", *cells)]}, files)
+    return plan_of(
+        {**sheets(), "Terms": [SHARED, ("0007", START, END, "issued", "", *cells)]}, files
+    )
 
 
 def test_the_shared_limit_is_read_kept_changed_and_taken_away() -> None:
-    limit = SharedLimit(amount=Decimal(100_000), tops_up=("by-laws", "extra-expense"), meant_for="owner")
-    assert terms_of(shared("100 000", "By-laws; frais supplémentaires", "propriétaire")).shared_limit == limit
+    limit = SharedLimit(
+        amount=Decimal(100_000), tops_up=("by-laws", "extra-expense"), meant_for="owner"
+    )
+    assert (
+        terms_of(shared("100 000", "By-laws; frais supplémentaires", "propriétaire")).shared_limit
+        == limit
+    )
     files = on_file(HELD.model_copy(update={"shared_limit": limit}))
     assert terms_of(shared("", "", "", files=files)).shared_limit == limit
     more = terms_of(shared(200_000, "", "", files=files)).shared_limit
@@ -248,9 +287,12 @@ def test_terms_older_than_those_on_file_ask() -> None:
     older: Rows = [TERMS, ("0007", date(2025, 1, 15), START, "issued", "")]
     done = plan_of({"Terms": older}, on_file(HELD))
     assert said(done.of("asks")) == [
-        "Terms, row 2: These terms start on January 15, 2025, and later ones, which start on January"
-        " 15, 2026, are on file. The workbook may be of another year. Check it, then accept or"
-        " correct it."
+        (
+            "Terms, row 2: These terms start on January 15, 2025, and later"
+            " ones, which start on January"
+            " 15, 2026, are on file. The workbook may be of another year. Check it, then accept or"
+            " correct it."
+        )
     ]
 
 

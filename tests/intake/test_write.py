@@ -87,7 +87,10 @@ def terms() -> st.SearchStrategy[Terms]:
         tops_up=st.lists(st.sampled_from(COVERAGES), max_size=3).map(tuple),
         meant_for=st.sampled_from([None, "owner", "renter"]),
     )
-    days = {"start": st.dates(date(2020, 1, 1), date(2020, 12, 31)), "end": st.just(date(2021, 6, 1))}
+    days = {
+        "start": st.dates(date(2020, 1, 1), date(2020, 12, 31)),
+        "end": st.just(date(2021, 6, 1)),
+    }
     return st.builds(Terms, **(own | parts | days), shared_limit=st.none() | limit)
 
 
@@ -112,7 +115,11 @@ def read_back(record: Record, write: Write, name: str, language: str) -> Record:
         write([(ACCOUNT, r) for r in with_others(record)], path, language)
         done = plan_of(parse(path))
     assert not done.of("refused"), done.of("refused")
-    return next(i.record for i in done.items if type(i.record) is type(record) and i.record.key == record.key)
+    return next(
+        i.record
+        for i in done.items
+        if type(i.record) is type(record) and i.record.key == record.key
+    )
 
 
 WAYS = [(write_workbook, "book.xlsx"), (write_csv, "book")]
@@ -129,7 +136,9 @@ def test_every_record_is_read_back_as_it_was(
 
 @settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck))
 @given(records(), st.sampled_from(WAYS))
-def test_an_export_loaded_over_its_own_file_changes_nothing(record: Record, way: tuple[Write, str]) -> None:
+def test_an_export_loaded_over_its_own_file_changes_nothing(
+    record: Record, way: tuple[Write, str]
+) -> None:
     write, name = way
     held = with_others(record)
     with tempfile.TemporaryDirectory() as folder:
@@ -140,7 +149,9 @@ def test_an_export_loaded_over_its_own_file_changes_nothing(record: Record, way:
     assert not done.needs_acceptance
 
 
-@pytest.mark.parametrize("text", ["=1+1", "+1 555-0101", "-5", "@cmd", "=HYPERLINK(\"x\")", "N/A", "'-"])
+@pytest.mark.parametrize(
+    "text", ["=1+1", "+1 555-0101", "-5", "@cmd", '=HYPERLINK("x")', "N/A", "'-"]
+)
 def test_a_text_is_never_a_formula(tmp_path: Path, text: str) -> None:
     organisation = ORGANISATION.model_copy(update={"name": text})
     write_workbook([(ACCOUNT, organisation)], tmp_path / "b.xlsx")
@@ -155,8 +166,10 @@ def test_a_text_is_never_a_formula(tmp_path: Path, text: str) -> None:
 def test_a_ratio_above_what_is_usual_is_written_as_a_percentage(tmp_path: Path) -> None:
     """Else six tenths a year would be read as six tenths of one per cent."""
     sheet = next(s for s in SHEETS if s.name == "Coverages")
-    line = sheet.model(coverage="building", automatic_increase=Decimal("0.6"), coinsurance=Decimal("0.9"))
-    record = Terms(stage="issued", start=date(2025, 1, 1), end=date(2026, 1, 1), coverages=(line,))  # type: ignore[arg-type]
+    line = sheet.model(
+        coverage="building", automatic_increase=Decimal("0.6"), coinsurance=Decimal("0.9")
+    )
+    record = Terms(stage="issued", start=date(2025, 1, 1), end=date(2026, 1, 1), coverages=(line,))
     for write, name in WAYS:
         assert read_back(record, write, name, "en") == record
 

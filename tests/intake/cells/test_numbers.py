@@ -25,16 +25,22 @@ CENTS = st.decimals(min_value=-(10**9), max_value=10**9, places=2)
 
 
 def read(
-    raw: Raw, kind: CellKind = "amount", others: tuple[Raw, ...] = (), language: str = "",
+    raw: Raw,
+    kind: CellKind = "amount",
+    others: tuple[Raw, ...] = (),
+    language: str = "",
     field: str = "limit",
-) -> Value:  # fmt: skip
+) -> Value:
     return NumberReader(kind, field, (raw, *others), language, Readings())(raw)
 
 
 def refusal(
-    raw: Raw, kind: CellKind = "amount", others: tuple[Raw, ...] = (), language: str = "",
+    raw: Raw,
+    kind: CellKind = "amount",
+    others: tuple[Raw, ...] = (),
+    language: str = "",
     field: str = "limit",
-) -> BadCell:  # fmt: skip
+) -> BadCell:
     with pytest.raises(BadCell) as caught:
         read(raw, kind, others, language, field)
     return caught.value
@@ -187,7 +193,14 @@ def test_an_error_cell_is_never_read_as_blank(why: str) -> None:
 
 @pytest.mark.parametrize(
     ("raw", "ratio"),
-    [("12,5 %", "0.125"), ("80%", "0.8"), ("0,9", "0.9"), (0.9, "0.9"), (1, "1"), ("2.5 %", "0.025")],
+    [
+        ("12,5 %", "0.125"),
+        ("80%", "0.8"),
+        ("0,9", "0.9"),
+        (0.9, "0.9"),
+        (1, "1"),
+        ("2.5 %", "0.025"),
+    ],
 )
 def test_a_ratio_is_read_from_a_share_or_a_percentage(raw: Raw, ratio: str) -> None:
     assert read(raw, "ratio", field="coinsurance") == Decimal(ratio)
@@ -224,7 +237,9 @@ def test_what_is_not_whole_is_refused(raw: Raw) -> None:
 
 def test_the_year_of_a_date_is_taken_where_a_year_belongs() -> None:
     assert read(date(1958, 1, 1), "integer", field="year_built") == 1958
-    assert refusal(date(1958, 1, 1), "integer", field="employees").what.id == "intake-date-for-number"
+    assert (
+        refusal(date(1958, 1, 1), "integer", field="employees").what.id == "intake-date-for-number"
+    )
 
 
 def test_true_is_no_number() -> None:
