@@ -117,7 +117,7 @@ def test_qualified_cover_and_missing_terms_raise_nothing(
 
 @pytest.mark.parametrize(
     ("price", "said"),
-    [(0, "up to $2,000,000 at no extra charge."), (80, "up to $2,000,000 for $80 a year.")],
+    [(0, "up to $2,000,000, at no extra charge."), (80, "up to $2,000,000, for $80 a year.")],
 )
 def test_what_the_insurer_offers_to_who_shows_a_plan_is_told_there(
     case_of: CaseOf, terms_of: TermsOf, canada: Reference, price: int, said: str

@@ -495,7 +495,8 @@ def test_the_usual_rise_of_all_sums_insured_is_one_phrase_beside_what_is_better(
 
 def test_liability_that_rises_a_little_is_better(offered: Callable[..., Case]) -> None:
     line = {"coverage": "general-liability", "limit": 5000000}
-    assert the(better(offered([line], [{**line, "limit": 5100000}])))
+    found = the(better(offered([line], [{**line, "limit": 5100000}])))
+    assert (found.rule, found.kind) == ("terms.better", "know")
 
 
 def test_nothing_better_and_nothing_new_is_no_finding(offered: Callable[..., Case]) -> None:

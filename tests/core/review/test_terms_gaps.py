@@ -65,7 +65,7 @@ def test_sewer_backup_under_a_finished_basement_is_told_alone(
     )
     assert found.encloses == ("options", "decisions-form")
     say = Speech(canada, "en").say
-    assert say(found.title) == "Not covered: Sewer backup; $310 a year would add it"
+    assert say(found.title) == "Not covered: Sewer backup; the insurer offers it for $310 a year"
     assert say(found.means).startswith("This matters because there is a basement at Main hall.")
     assert {e.id for e in found.evidence} >= {
         "terms/2027-01-31/offered/options/sewer-backup/*/price",
@@ -111,10 +111,15 @@ def test_what_nobody_priced_has_no_cost_and_no_amount(
     assert "nobody has priced it" in Speech(canada, "en").say(found.title)
 
 
-def test_an_option_for_free_is_a_price_of_nothing(offer: Callable[..., Case]) -> None:
+def test_an_option_for_free_is_a_price_of_nothing(
+    offer: Callable[..., Case], canada: Reference
+) -> None:
     options = [{"coverage": "sewer-backup", "limit": 50000, "price": 0}]
     found = _found(offer(NOTHING, HALL, options=options))["sewer-backup"]
     assert found.priority.cost == Money(Decimal(0))
+    say = Speech(canada, "en").say
+    assert say(found.title).endswith("the insurer offers it at no extra charge")
+    assert say(found.todo) == "Decide: take it, leave it, later, or ask us."
 
 
 @pytest.mark.parametrize(
@@ -339,7 +344,7 @@ def test_gaps_read_right_in_both_languages(
     assert (
         said.replace("\N{NO-BREAK SPACE}", " ")
         == {
-            "en": "Not covered: Sewer backup; $310.50 a year would add it",
-            "fr": "Non couvert : Refoulement d'égouts; 310,50 $ par année pour l'ajouter",
+            "en": "Not covered: Sewer backup; the insurer offers it for $310.50 a year",
+            "fr": "Non couvert : Refoulement d'égouts; l'assureur l'offre pour 310,50 $ par année",
         }[language]
     )

@@ -22,7 +22,13 @@ from quarterday.core.review.rules.terms.abuse import State, abuse_state, in_our_
 from quarterday.core.review.rules.terms.changes import ABUSE, is_gone, reasons
 from quarterday.core.review.rules.terms.evidence import cover, fact_of, line_of
 from quarterday.core.review.rules.terms.gaps import ACTIVITY_COVERAGES, Gap, gap_of
-from quarterday.core.review.rules.terms.offers import option_facts, option_of, price_of, priced
+from quarterday.core.review.rules.terms.offers import (
+    a_year,
+    option_facts,
+    option_of,
+    price_of,
+    priced,
+)
 from quarterday.core.terms.presence import lines_of
 from quarterday.core.values.cost import number
 from quarterday.core.words import Words, words
@@ -73,8 +79,8 @@ def _means(terms: Terms, state: State) -> Words:
     price = price_of(terms, option)
     if option is None or option.limit is None or price is None:
         return said
-    limit, case = terms.money(option.limit), "price" if price else "free"
-    return words("people-abuse-offer", means=said, case=case, limit=limit, price=price)
+    limit = terms.money(option.limit)
+    return words("people-abuse-offer", means=said, limit=limit, price=a_year(price))
 
 
 def _care_unknown(care: Need) -> Finding:

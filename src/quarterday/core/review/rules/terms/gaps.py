@@ -131,7 +131,7 @@ def _alone(case: Case, terms: Terms, gap: Gap) -> Finding:
         ),
         title=words("terms-option-open-title", coverage=named, **priced(price)),
         means=words("terms-option-open-means", **_why(gap.need), **_limited(at_risk)),
-        todo=words("terms-option-open-todo", case="price" if price else "ask"),
+        todo=words("terms-option-open-todo", case="ask" if price is None else "price"),
         evidence=(*option_facts(case, terms, gap.option), *gap.need.facts),
         encloses=("options", "decisions-form"),
     )

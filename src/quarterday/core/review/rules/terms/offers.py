@@ -35,9 +35,14 @@ def price_of(terms: Terms, option: Option | None) -> Money | None:
     return terms.money(option.price) if option and option.price is not None else None
 
 
-def priced(price: Money | None) -> dict[str, str | Money]:
+def a_year(price: Money) -> Words:
+    """Return a yearly price as a phrase: for how much, or at no charge."""
+    return words("yearly-price", case="priced" if price else "free", price=price)
+
+
+def priced(price: Money | None) -> dict[str, str | Words]:
     """Return the arguments of a wording that tells a price, or that it must be asked."""
-    return {"case": "ask"} if price is None else {"case": "price", "price": price}
+    return {"case": "ask"} if price is None else {"case": "price", "price": a_year(price)}
 
 
 def amounts_of(terms: Terms, option: Option) -> Words:
@@ -50,7 +55,7 @@ def amounts_of(terms: Terms, option: Option) -> Words:
     return words("option-amounts", case="-".join(shown), **shown)
 
 
-def gives_back(terms: Terms | None, option: Option | None) -> dict[str, str | Money | Words]:
+def gives_back(terms: Terms | None, option: Option | None) -> dict[str, str | Words]:
     """Return the arguments of a wording that tells a priced option, or that it must be asked."""
     price = price_of(terms, option) if terms else None
     if terms is None or option is None or price is None:
@@ -59,8 +64,8 @@ def gives_back(terms: Terms | None, option: Option | None) -> dict[str, str | Mo
     same = line is not None and line.limit == option.limit
     told = option.model_copy(update={"limit": None}) if same else option
     if told.limit is None and told.deductible is None:
-        return {"case": "price", "price": price}
-    return {"case": "amounts", "price": price, "amounts": amounts_of(terms, told)}
+        return priced(price)
+    return {"case": "amounts", "price": a_year(price), "amounts": amounts_of(terms, told)}
 
 
 def option_facts(case: Case, terms: Terms, option: Option | None) -> tuple[Node, ...]:

@@ -19,10 +19,7 @@ people-abuse-unqualified-means = { $state ->
     [unqualified] Prevention protects people; insurance only helps afterwards. The insurer has not accepted your prevention plan: screening, training, and two adults always present. Until it does, this cover is limited or missing.
    *[unstated] Prevention protects people; insurance only helps afterwards. The terms do not say that the insurer has accepted your prevention plan. Without that, this cover may be limited or missing.
 }
-people-abuse-offer = { $case ->
-    [free] { $means } Once the plan is accepted, the insurer offers up to { $limit } at no extra charge.
-   *[price] { $means } Once the plan is accepted, the insurer offers up to { $limit } for { $price } a year.
-}
+people-abuse-offer = { $means } Once the plan is accepted, the insurer offers up to { $limit }, { $price }.
 people-abuse-unqualified-todo = Is a child or vulnerable person at risk? Call emergency services and child protection first, as provincial law requires, then us. At your next meeting, review the plan. Sign and send the declaration, and declare only what you truly do.
 people-care-unknown-title = Tell us whether children, youth or vulnerable adults are in your care
 people-care-unknown-means = It decides which protection people need from you, and which cover you need. We need to know { $questions }.
@@ -57,12 +54,12 @@ screening-checks = { $case ->
 people-activity-uncovered-title = Nothing in your policy answers for this: { $because }
 people-activity-uncovered-means = The cover meant for it is “{ $coverage }”, and the terms do not show it. If something goes wrong, the organisation could have to pay by itself.
 people-activity-uncovered-todo = { $case ->
-    [price] Decide: take it for { $price } a year, leave it, later, or ask us.
+    [price] Decide: take it { $price }, leave it, later, or ask us.
    *[ask] Decide: have us ask for a price, stop the activity, or carry the risk.
 }
 people-activity-unnamed-title = Check that the wording includes this: { $because }
 people-activity-unnamed-means = The terms show no line for it: { $coverage }. General liability often includes it, but not always.
 people-activity-unnamed-todo = { $case ->
-    [price] Read the wording. If it is not included, the insurer adds it for { $price } a year.
+    [price] Read the wording. If it is not included, the insurer adds it { $price }.
    *[ask] Read the wording. If it is not included, ask the insurer for a price.
 }

@@ -373,7 +373,7 @@ terms-dropped-todo = { $basis ->
 terms-dropped-act = { $kind ->
     [know] Nothing to send. Ask us if you want it back.
    *[decide] { $case ->
-        [price] Decide: take it back for { $price } a year, or do without it.
+        [price] Decide: take it back { $price }, or do without it.
        *[ask] Decide: have us ask for it back, or do without it.
     }
 }
@@ -395,8 +395,8 @@ own-part = { $case ->
 terms-worse-with-the-plan = Nothing more to send: the prevention declaration comes first. What it brings back, we ask the insurer.
 terms-worse-todo = { $kind ->
     [decide] { $case ->
-        [amounts] Decide: accept the change, take the option, or have us ask for the present terms. The option gives { $amounts }, for { $price } a year.
-        [price] Decide: accept the change, take the option for { $price } a year, or have us ask for the present terms.
+        [amounts] Decide: accept the change, take the option, or have us ask for the present terms. The option gives { $amounts }, { $price }.
+        [price] Decide: accept the change, take the option { $price }, or have us ask for the present terms.
        *[ask] Decide: accept the change, or have us ask what the present terms would cost.
     }
    *[know] Nothing to send. Ask us if this change does not suit you.
@@ -450,7 +450,7 @@ terms-taken-but-missing-means = The leaders decided to take this option. The pol
 ## terms.option-open
 
 terms-option-open-title = { $case ->
-    [price] Not covered: { $coverage }; { $price } a year would add it
+    [price] Not covered: { $coverage }; the insurer offers it { $price }
    *[ask] Not covered: { $coverage }; nobody has priced it yet
 }
 terms-option-open-means = { $case ->
@@ -476,21 +476,25 @@ terms-options-together-todo = { $count ->
     [one] Mark it on the decisions form: take it, leave it, later, or ask us.
    *[other] Mark each one on the decisions form: take it, leave it, later, or ask us.
 }
+yearly-price = { $case ->
+    [free] at no extra charge
+   *[priced] for { $price } a year
+}
 option-offer = { $act ->
     [raise] { $case ->
-        [price] { $coverage } raised from { $now } to { $amounts } for { $price } a year
+        [price] { $coverage } raised from { $now } to { $amounts } { $price }
        *[ask] { $coverage } raised from { $now } to { $amounts }, price on request
     }
     [widen] { $case ->
-        [price] { $coverage } made wider for { $price } a year
+        [price] { $coverage } made wider { $price }
        *[ask] { $coverage } made wider, price on request
     }
     [add-up-to] { $case ->
-        [price] { $coverage } up to { $amounts } for { $price } a year
+        [price] { $coverage } up to { $amounts } { $price }
        *[ask] { $coverage } up to { $amounts }, price on request
     }
    *[add] { $case ->
-        [price] { $coverage } for { $price } a year
+        [price] { $coverage } { $price }
        *[ask] { $coverage }, price on request
     }
 }

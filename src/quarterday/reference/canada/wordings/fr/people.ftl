@@ -19,10 +19,7 @@ people-abuse-unqualified-means = { $state ->
     [unqualified] La prévention protège les personnes; l'assurance n'aide qu'après coup. L'assureur n'a pas accepté votre plan de prévention : filtrage, formation et toujours deux adultes présents. D'ici là, cette garantie est limitée ou absente.
    *[unstated] La prévention protège les personnes; l'assurance n'aide qu'après coup. Les conditions ne disent pas que l'assureur a accepté votre plan de prévention. Sans cela, cette garantie peut être limitée ou absente.
 }
-people-abuse-offer = { $case ->
-    [free] { $means } Une fois le plan accepté, l'assureur offre jusqu'à { $limit } sans frais de plus.
-   *[price] { $means } Une fois le plan accepté, l'assureur offre jusqu'à { $limit } pour { $price } par année.
-}
+people-abuse-offer = { $means } Une fois le plan accepté, l'assureur offre jusqu'à { $limit }, { $price }.
 people-abuse-unqualified-todo = Un enfant ou une personne vulnérable est en danger? Appelez d'abord les services d'urgence et la protection de l'enfance, comme la loi de la province l'exige, puis nous. À votre prochaine réunion, revoyez le plan. Signez et envoyez la déclaration, et ne déclarez que ce que vous faites vraiment.
 people-care-unknown-title = Dites-nous si des enfants, des jeunes ou des adultes vulnérables vous sont confiés
 people-care-unknown-means = Cela décide de la protection que vous leur devez et de la garantie qu'il vous faut. Il nous faut savoir { $questions }.
@@ -57,12 +54,12 @@ screening-checks = { $case ->
 people-activity-uncovered-title = Rien dans votre police ne vise ceci : { $because }
 people-activity-uncovered-means = La garantie prévue pour cela est « { $coverage } », et les conditions ne la montrent pas. En cas de malheur, l'organisme pourrait devoir payer seul.
 people-activity-uncovered-todo = { $case ->
-    [price] Décidez : l'accepter pour { $price } par année, la laisser, plus tard, ou nous demander.
+    [price] Décidez : l'accepter { $price }, la laisser, plus tard, ou nous demander.
    *[ask] Décidez : nous faire demander un prix, cesser l'activité, ou porter le risque.
 }
 people-activity-unnamed-title = À vérifier dans le texte : { $because }
 people-activity-unnamed-means = Les conditions n'ont pas de ligne pour cela : { $coverage }. La responsabilité civile générale l'inclut souvent, mais pas toujours.
 people-activity-unnamed-todo = { $case ->
-    [price] Lisez le texte. Si ce n'est pas inclus, l'assureur l'ajoute pour { $price } par année.
+    [price] Lisez le texte. Si ce n'est pas inclus, l'assureur l'ajoute { $price }.
    *[ask] Lisez le texte. Si ce n'est pas inclus, demandez un prix à l'assureur.
 }

@@ -373,7 +373,7 @@ terms-dropped-todo = { $basis ->
 terms-dropped-act = { $kind ->
     [know] Rien à retourner. Écrivez-nous si vous voulez la ravoir.
    *[decide] { $case ->
-        [price] Décidez : la reprendre pour { $price } par année, ou vous en passer.
+        [price] Décidez : la reprendre { $price }, ou vous en passer.
        *[ask] Décidez : nous la faire redemander, ou vous en passer.
     }
 }
@@ -395,8 +395,8 @@ own-part = { $case ->
 terms-worse-with-the-plan = Rien d'autre à retourner : la déclaration de prévention passe d'abord. Ce qu'elle permet de ravoir, nous le demandons à l'assureur.
 terms-worse-todo = { $kind ->
     [decide] { $case ->
-        [amounts] Décidez : accepter le changement, prendre l'option, ou nous faire redemander les conditions actuelles. L'option donne { $amounts }, pour { $price } par année.
-        [price] Décidez : accepter le changement, prendre l'option pour { $price } par année, ou nous faire redemander les conditions actuelles.
+        [amounts] Décidez : accepter le changement, prendre l'option, ou nous faire redemander les conditions actuelles. L'option donne { $amounts }, { $price }.
+        [price] Décidez : accepter le changement, prendre l'option { $price }, ou nous faire redemander les conditions actuelles.
        *[ask] Décidez : accepter le changement, ou nous faire demander le prix des conditions actuelles.
     }
    *[know] Rien à retourner. Écrivez-nous si ce changement ne vous convient pas.
@@ -450,7 +450,7 @@ terms-taken-but-missing-means = Les dirigeants ont décidé de prendre cette opt
 ## terms.option-open
 
 terms-option-open-title = { $case ->
-    [price] Non couvert : { $coverage }; { $price } par année pour l'ajouter
+    [price] Non couvert : { $coverage }; l'assureur l'offre { $price }
    *[ask] Non couvert : { $coverage }; prix à demander
 }
 terms-option-open-means = { $case ->
@@ -476,21 +476,25 @@ terms-options-together-todo = { $count ->
     [one] Répondez sur le formulaire des décisions : accepter, laisser, plus tard, ou nous demander.
    *[other] Répondez pour chacune sur le formulaire des décisions : accepter, laisser, plus tard, ou nous demander.
 }
+yearly-price = { $case ->
+    [free] sans frais de plus
+   *[priced] pour { $price } par année
+}
 option-offer = { $act ->
     [raise] { $case ->
-        [price] { $coverage }, montant relevé de { $now } à { $amounts } pour { $price } par année
+        [price] { $coverage }, montant relevé de { $now } à { $amounts } { $price }
        *[ask] { $coverage }, montant relevé de { $now } à { $amounts }, prix sur demande
     }
     [widen] { $case ->
-        [price] { $coverage }, garantie élargie pour { $price } par année
+        [price] { $coverage }, garantie élargie { $price }
        *[ask] { $coverage }, garantie élargie, prix sur demande
     }
     [add-up-to] { $case ->
-        [price] { $coverage } jusqu'à { $amounts } pour { $price } par année
+        [price] { $coverage } jusqu'à { $amounts } { $price }
        *[ask] { $coverage } jusqu'à { $amounts }, prix sur demande
     }
    *[add] { $case ->
-        [price] { $coverage } pour { $price } par année
+        [price] { $coverage } { $price }
        *[ask] { $coverage }, prix sur demande
     }
 }
