@@ -12,6 +12,7 @@ from pydantic import BaseModel, ValidationError
 
 from quarterday.core.file.layout import Column, Sheet
 from quarterday.core.file.records import (
+    AllocationKey,
     Authority,
     Building,
     Claim,
@@ -43,6 +44,7 @@ KEYS: Mapping[type[Record], Key] = {
     Terms: ("start", "stage"),
     Claim: ("number",),
     Interest: ("id",),
+    AllocationKey: ("name", "location", "family", "by", "party"),
 }
 PART_KEYS: Mapping[str, Key] = {
     "coverages": ("coverage", "location"),
@@ -50,7 +52,13 @@ PART_KEYS: Mapping[str, Key] = {
     "totals": ("of", "id"),
     "options": ("coverage", "location", "limit"),
 }
-_DEFAULTS = {"valued": "building", "location": "*", "kind": "premium", "id": "*"}
+_DEFAULTS = {
+    "valued": "building",
+    "location": "*",
+    "kind": "premium",
+    "id": "*",
+    "by": "share",
+}
 _LONGEST_ID = 80
 _BOUNDS = {
     "greater_than": "gt",

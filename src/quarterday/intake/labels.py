@@ -11,6 +11,7 @@ _CATALOGUES = {
     "shared_limit_meant_for": "meant-for",
 }
 _CATALOGUES_BY_KIND = {
+    ("allocation key", "by"): "allocation-by",
     ("interest", "role"): "interest-role",
     ("interest", "status"): "interest-status",
     ("claim", "status"): "claim-status",

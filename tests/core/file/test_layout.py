@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from quarterday.core.file import layout
 from quarterday.core.file.layout import SHEETS, Sheet, rows
 from quarterday.core.file.records import (
+    AllocationKey,
     Authority,
     Building,
     Claim,
@@ -44,9 +45,10 @@ TERMS = Terms(
 )
 
 
-def test_the_sheets_are_the_ten_kinds_of_a_workbook_and_the_parts_of_terms() -> None:
+def test_the_sheets_are_the_kinds_of_a_workbook_and_the_parts_of_terms() -> None:
     assert {sheet.record for sheet in SHEETS} == {
         Organisation, Contact, Authority, Operations, Building, Valuation, Terms, Claim, Interest,
+        AllocationKey,
     }  # fmt: skip
     assert [sheet.name for sheet in SHEETS if sheet.part] == [
         "Coverages", "Premiums", "Totals", "Options",

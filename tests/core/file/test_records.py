@@ -16,6 +16,7 @@ from pydantic import ValidationError
 
 from quarterday.core.dates import Period
 from quarterday.core.file.records import (
+    AllocationKey,
     BY_KIND,
     RECORDS,
     Authority,
@@ -104,6 +105,9 @@ KINDS: dict[type[Record], st.SearchStrategy[Record]] = {
         deductible=st.none() | AMOUNT, description=st.none() | TEXT,
     ),
     Interest: st.builds(Interest, id=LINE, name=LINE, amount=st.none() | AMOUNT),
+    AllocationKey: st.builds(
+        AllocationKey, name=LINE, party=LINE, measure=st.none() | NUMBER.filter(lambda n: n >= 0),
+    ),
     Decision: st.builds(Decision, renewal=DAY, question=LINE, decided_on=DAY, by=LINE),
     Delivery: st.builds(Delivery, renewal=DAY, document=LINE, to=LINE, delivered_on=DAY),
     FindingSetAside: st.builds(FindingSetAside, renewal=DAY, finding=LINE, reason=TEXT),

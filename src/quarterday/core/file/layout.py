@@ -17,6 +17,7 @@ from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_typ
 from pydantic import BaseModel
 
 from quarterday.core.file.records import (
+    AllocationKey,
     Authority,
     Building,
     Claim,
@@ -98,6 +99,9 @@ _KINDS_BY_FIELD: dict[str, CellKind] = {
     "coinsurance": "ratio",
     "automatic_increase": "ratio",
     "margin": "ratio",
+    "monthly_limit": "ratio",
+    "coinsurance_waived_share": "ratio",
+    "portion": "ratio",
     "income_growth": "ratio",
     "premises_share": "ratio",
     "giving_kept": "ratio",
@@ -108,6 +112,7 @@ _REFERS: dict[str, Refers] = {
     "coverage": "coverage",
     "sublimit_of": "coverage",
     "tops_up": "coverage",
+    "attaches_to": "coverage",
     "cause": "cause",
     "excluded_causes": "cause",
     "building": "building",
@@ -183,6 +188,7 @@ SHEETS: tuple[Sheet, ...] = (
     ),
     _whole("Claims", Claim),
     _whole("Interests", Interest),
+    _whole("Allocation", AllocationKey),
 )
 Row = dict[str, Cell]
 

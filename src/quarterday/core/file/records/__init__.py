@@ -13,6 +13,7 @@ from quarterday.core.file.records.acts import (
     Redaction,
     ReviewSigned,
 )
+from quarterday.core.file.records.allocation import AllocationKey
 from quarterday.core.file.records.base import Record
 from quarterday.core.file.records.buildings import Building, Valuation
 from quarterday.core.file.records.claims import Claim
@@ -31,6 +32,7 @@ RECORDS: tuple[type[Record], ...] = (
     Terms,
     Claim,
     Interest,
+    AllocationKey,
     Decision,
     Delivery,
     FindingSetAside,
@@ -46,6 +48,7 @@ BY_KIND: dict[str, type[Record]] = {record.kind: record for record in RECORDS}
 __all__ = [
     "BY_KIND",
     "RECORDS",
+    "AllocationKey",
     "Authority",
     "Building",
     "Claim",

@@ -208,6 +208,15 @@ field-last-movement-on = Last movement
 field-reference = Loan or lease number
 field-item = Leased item
 
+## Allocation keys
+
+field-party = Who bears it
+field-family = Family of coverages
+field-by = Divided by
+field-measure = Measure
+field-portion = Ratio of the part divided this way
+field-fund = Fund in the books
+
 ## What was done and decided
 
 field-renewal = Renewal

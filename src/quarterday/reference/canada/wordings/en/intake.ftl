@@ -242,5 +242,6 @@ sheet-premiums = premiums
 sheet-totals = totals
 sheet-options = options
 sheet-claims = claims
+sheet-allocation = allocation keys
 sheet-interests = lenders and lessors
 field-account = Account

@@ -151,6 +151,14 @@ interest-status-active = active
 interest-status-paid-off = paid off
 interest-status-unknown = not known
 
+## What an allocation key measures
+
+allocation-by-location = what stands there
+allocation-by-area = area (m²)
+allocation-by-headcount = number of people
+allocation-by-revenue = revenue
+allocation-by-share = fixed shares
+
 ## Ways of delivery
 
 way-e-mail = by e-mail
@@ -256,6 +264,7 @@ record-valuation = valuation
 record-terms = terms
 record-claim = claim
 record-interest = lender or lessor
+record-allocation-key = line of an allocation key
 record-decision = decision
 record-delivery = delivery
 record-finding-set-aside = finding set aside
@@ -274,6 +283,7 @@ kind-valuation = { record-valuation }
 kind-terms = { record-terms }
 kind-claim = { record-claim }
 kind-interest = { record-interest }
+kind-allocation-key = { record-allocation-key }
 kind-decision = { record-decision }
 kind-delivery = { record-delivery }
 kind-finding-set-aside = { record-finding-set-aside }

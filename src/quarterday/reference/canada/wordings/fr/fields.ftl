@@ -208,6 +208,15 @@ field-last-movement-on = Dernier mouvement
 field-reference = Numéro de prêt ou de bail
 field-item = Bien loué
 
+## Allocation keys
+
+field-party = Qui le supporte
+field-family = Famille de garanties
+field-by = Réparti selon
+field-measure = Mesure
+field-portion = Part répartie de cette façon
+field-fund = Fonds aux livres
+
 ## What was done and decided
 
 field-renewal = Renouvellement

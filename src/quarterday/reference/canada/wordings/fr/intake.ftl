@@ -242,5 +242,6 @@ sheet-premiums = primes
 sheet-totals = totaux
 sheet-options = options offertes
 sheet-claims = sinistres
+sheet-allocation = clés de répartition
 sheet-interests = créanciers et locateurs
 field-account = Compte

@@ -151,6 +151,14 @@ interest-status-active = en cours
 interest-status-paid-off = remboursé
 interest-status-unknown = inconnu
 
+## What an allocation key measures
+
+allocation-by-location = ce qui s'y trouve
+allocation-by-area = superficie (m²)
+allocation-by-headcount = nombre de personnes
+allocation-by-revenue = revenus
+allocation-by-share = parts fixes
+
 ## Ways of delivery
 
 way-e-mail = par courriel
@@ -256,6 +264,7 @@ record-valuation = évaluation
 record-terms = conditions
 record-claim = sinistre
 record-interest = prêteur ou bailleur
+record-allocation-key = ligne d'une clé de répartition
 record-decision = décision
 record-delivery = remise
 record-finding-set-aside = constat mis de côté
@@ -274,6 +283,7 @@ kind-valuation = { record-valuation }
 kind-terms = { record-terms }
 kind-claim = { record-claim }
 kind-interest = { record-interest }
+kind-allocation-key = { record-allocation-key }
 kind-decision = { record-decision }
 kind-delivery = { record-delivery }
 kind-finding-set-aside = { record-finding-set-aside }
