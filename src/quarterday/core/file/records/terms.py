@@ -16,6 +16,8 @@ LimitBasis = Literal["per-occurrence", "per-claim", "per-building", "blanket", "
 ValuationBasis = Literal["replacement", "actual-cash-value", "functional", "reproduction"]
 PercentOf = Literal["loss", "limit", "value"]
 Damages = Literal["punitive", "exemplary", "multiplied"]
+SettlingOrder = Literal["coinsurance-first", "deductible-first"]
+DeductibleRule = Literal["highest", "each"]
 PremiumKind = Literal["premium", "flat", "surcharge", "discount", "fee"]
 EVERYWHERE = "*"
 
@@ -35,8 +37,12 @@ class Coverage(Part):
     deductible_minimum: Amount | None = None
     deductible_maximum: Amount | None = None
     waiting_hours: Count | None = None
+    monthly_limit: Number | None = None  # the most for thirty days, a ratio of the limit
     coinsurance: Number | None = Field(default=None, ge=0, le=1)  # a ratio
     coinsurance_stated_amount: Amount | None = None
+    coinsurance_waived_up_to: Amount | None = None  # losses up to this amount are spared
+    coinsurance_waived_share: Number | None = None  # the same as a ratio of the amount insured
+    settling_order: SettlingOrder | None = None  # None: coinsurance first, the usual print
     agreed_value_until: Day | None = None
     automatic_increase: Number | None = None  # a ratio a year
     basis: ValuationBasis | None = None
@@ -49,6 +55,7 @@ class Coverage(Part):
     claims_made: bool | None = None
     retroactive_date: Day | None = None
     reporting_days: Count | None = None
+    attaches_to: tuple[Slug, ...] | None = None  # umbrella: the coverages it lies over
     qualified: bool | None = None  # abuse: whether the prevention plan was accepted
     wording: Line | None = None  # form and edition
 
@@ -117,6 +124,7 @@ class Terms(Record):
     currency: Slug = "CAD"
     coverages: tuple[Coverage, ...] = ()
     shared_limit: SharedLimit | None = None
+    deductible_rule: DeductibleRule | None = None  # of several in one event
     premiums: tuple[Premium, ...] = ()
     totals: tuple[StatedTotal, ...] = ()
     options: tuple[Option, ...] = ()

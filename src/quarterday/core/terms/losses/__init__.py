@@ -1,0 +1,1 @@
+"""Losses: what happened, where, when, and how much of what was lost."""

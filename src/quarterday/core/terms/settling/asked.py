@@ -1,0 +1,115 @@
+"""What the moves of a plan are made from, and how one clause a line becomes one move for all."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Hashable, Iterator
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+from typing import NamedTuple
+
+from quarterday.core.file.records import Terms
+from quarterday.core.file.records.terms import Coverage
+from quarterday.core.reference import Reference
+from quarterday.core.terms.settling.machine import (
+    CLAIM,
+    Beyond,
+    Days,
+    Move,
+    Note,
+    Payer,
+    Share,
+    UpTo,
+)
+from quarterday.core.terms.settling.refusals import named, refused
+from quarterday.core.terms.settling.routing import Answer
+from quarterday.core.terms.settling.rows import ByItem
+from quarterday.core.terms.settling.values import Values
+from quarterday.core.words import Arg, Words
+
+Steps = Iterator[Move]
+ALL_PROPERTY = ("building", "contents", "equipment", "stained-glass", "organ-and-fine-arts")
+OF_ONE_CAUSE = ("sewer-backup", "overland-flood", "earthquake", "equipment-breakdown")
+
+
+class Entry(NamedTuple):
+    """What a move does to one item: the amount, whose purse it comes from, and what to say."""
+
+    amount: Fraction
+    purse: Hashable = None
+    note: Note | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """Terms, true values, and which line answers each item."""
+
+    terms: Terms
+    reference: Reference
+    values: Values
+    answers: tuple[Answer, ...]
+
+    def value_of(self, line: Coverage, place: str) -> Decimal:
+        """Return what a line insures at a place is worth; Refused where nobody knows.
+
+        A line for one cause (earthquake, flood) insures all the property of the place.
+        """
+        found = self.values.of(line.coverage, place)
+        if found is None and line.coverage in OF_ONE_CAUSE:
+            known = [self.values.of(kind, place) for kind in ALL_PROPERTY]
+            found = sum((k for k in known if k is not None), Decimal(0)) or None
+        if found is None:
+            raise refused("no-value", line=named(line))
+        return found
+
+    def entries(self, of: Callable[[Answer], Entry | None]) -> tuple[Entry | None, ...]:
+        """Return what ``of`` makes of each answered item."""
+        return tuple(of(answer) if answer.lines else None for answer in self.answers)
+
+
+def note(line: Coverage, *fields: str, **args: Arg | Words) -> Note:
+    """Return what a step says of a line's clauses."""
+    return Note(line.coverage, line.location, fields, tuple(sorted(args.items())))
+
+
+def amounts(entries: tuple[Entry | None, ...]) -> ByItem:
+    """Return the amount of each item's entry."""
+    return tuple(None if entry is None else entry.amount for entry in entries)
+
+
+def purses(entries: tuple[Entry | None, ...]) -> tuple[int, ...]:
+    """Return the number of each entry's purse, in order of appearance."""
+    numbers: dict[Hashable, int] = {}
+    return tuple(numbers.setdefault(entry.purse, len(numbers)) if entry else 0 for entry in entries)
+
+
+class Flow(NamedTuple):
+    """Where a move takes money from, who pays what it moves, on which days, in which order."""
+
+    source: str = CLAIM
+    paid_by: Payer = "organisation"
+    since: Days | None = None
+    before: Days | None = None
+    rank: tuple[int, ...] | None = None
+
+
+FROM_CLAIM = Flow()
+
+
+def move(
+    entries: tuple[Entry | None, ...],
+    reason: str,
+    how: Callable[[ByItem], Share | UpTo | Beyond],
+    said: str,
+    flow: Flow = FROM_CLAIM,
+) -> Steps:
+    """Yield the move that ``entries`` make; none when no item has one."""
+    if any(entries):
+        yield Move(
+            reason=reason,
+            how=how(amounts(entries)),
+            purse=purses(entries),
+            said=said,
+            notes=tuple(entry.note if entry else None for entry in entries),
+            **flow._asdict(),
+        )

@@ -1,0 +1,89 @@
+"""What a settlement takes for granted, or cannot know, each said in a sentence."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+
+from quarterday.core.file.records.terms import Coverage
+from quarterday.core.terms.losses.components import COMPONENTS
+from quarterday.core.terms.settling.asked import Asked
+from quarterday.core.terms.settling.routing import Answer
+from quarterday.core.terms.settling.shares import asks_coinsurance, lines_insured
+from quarterday.core.words import Term, Words, words
+
+Test = Callable[[Asked, Answer, Coverage], bool]
+
+
+def cautions(asked: Asked, items: Sequence[int]) -> Iterator[Words]:
+    """Yield the cautions about these items, each once."""
+    told: dict[Words, None] = {}
+    for number in items:
+        answer = asked.answers[number]
+        if answer.why_not == "damages-unstated":
+            told[_about("damages", answer.coverage)] = None
+        elif answer.line is not None:
+            told |= dict.fromkeys(_of(asked, answer, answer.line))
+    if _several_deductibles(asked, items):
+        told[words("settling-caution-highest")] = None
+    yield from told
+
+
+def _about(id: str, coverage: str) -> Words:
+    return words(f"settling-caution-{id}", coverage=Term("coverage", coverage))
+
+
+def _of(asked: Asked, answer: Answer, line: Coverage) -> Iterator[Words]:
+    for id, holds in _TESTS.items():
+        if holds(asked, answer, line):
+            yield _about(id, line.coverage)
+
+
+def _order(_: Asked, answer: Answer, line: Coverage) -> bool:
+    has_deductible = bool(line.deductible or line.deductible_percent)
+    return line.settling_order is None and has_deductible and asks_coinsurance(answer)
+
+
+def _value(asked: Asked, answer: Answer, line: Coverage) -> bool:
+    return asks_coinsurance(answer) and any(
+        insured.place in asked.values.assumed for insured in lines_insured(asked, line)
+    )
+
+
+def _wear(asked: Asked, answer: Answer, line: Coverage) -> bool:
+    place = answer.item.component, answer.item.place
+    return line.basis == "actual-cash-value" and place in asked.values.aged
+
+
+def _functional(_: Asked, answer: Answer, line: Coverage) -> bool:
+    return line.basis == "functional" and COMPONENTS[answer.item.component].kind == "property"
+
+
+def _defence(_: Asked, answer: Answer, line: Coverage) -> bool:
+    return COMPONENTS[answer.item.component].kind == "defence" and line.defence is None
+
+
+def _no_retroactive_date(_: Asked, __: Answer, line: Coverage) -> bool:
+    return bool(line.claims_made) and line.retroactive_date is None
+
+
+def _not_qualified(_: Asked, __: Answer, line: Coverage) -> bool:
+    return line.qualified is False
+
+
+_TESTS: dict[str, Test] = {
+    "order": _order,
+    "value": _value,
+    "wear": _wear,
+    "functional": _functional,
+    "defence": _defence,
+    "retroactive": _no_retroactive_date,
+    "qualified": _not_qualified,
+}
+
+
+def _several_deductibles(asked: Asked, items: Sequence[int]) -> bool:
+    """Tell whether deductibles met in one event, and the terms do not say which count."""
+    if asked.terms.deductible_rule is not None:
+        return False
+    lines = (asked.answers[number].line for number in items)
+    return len({line.place for line in lines if line and line.deductible}) > 1
