@@ -233,6 +233,18 @@ def test_an_option_says_what_it_would_pay_and_its_deductible(
     assert said[1] == "On offer: Travel and short-term trips made wider for $90 a year."
 
 
+@pytest.mark.parametrize(("deductible", "told"), [(5000, False), (4000, True)])
+def test_an_option_names_its_deductible_only_when_that_changes(
+    offer: Callable[..., Case], canada: Reference, deductible: int, told: bool
+) -> None:
+    line = {"coverage": "travel", "limit": 9000, "deductible": 5000}
+    option = {"coverage": "travel", "limit": 10000, "deductible": deductible, "price": 90}
+    found = _found(offer(lines=(line,), options=[option]))["others"]
+    said = Speech(canada, "en").say(found.means)
+    assert said.startswith("On offer: Travel and short-term trips raised from $9,000 to $10,000")
+    assert ("deductible" in said) is told
+
+
 @pytest.mark.parametrize(("qualified", "told"), [(True, True), (False, False)])
 def test_an_option_for_abuse_cover_waits_with_the_prevention_plan(
     offer: Callable[..., Case], qualified: bool, told: bool

@@ -205,6 +205,8 @@ def _act(terms: Terms, option: Option) -> dict[str, str | Money | Words]:
         return {"act": "add-up-to", "amounts": amounts}
     if line is None or line.limit is None or line.limit >= option.limit:
         return {"act": "widen"}
+    if line.deductible == option.deductible:  # it is the limit alone that changes
+        amounts = amounts_of(terms, option.model_copy(update={"deductible": None}))
     return {"act": "raise", "amounts": amounts, "now": terms.money(line.limit)}
 
 
