@@ -212,7 +212,6 @@ field-item = Leased item
 
 field-party = Who bears it
 field-family = Family of coverages
-field-by = Divided by
 field-measure = Measure
 field-portion = Ratio of the part divided this way
 field-fund = Fund in the books

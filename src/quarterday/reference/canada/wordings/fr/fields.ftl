@@ -212,7 +212,6 @@ field-item = Bien loué
 
 field-party = Qui le supporte
 field-family = Famille de garanties
-field-by = Réparti selon
 field-measure = Mesure
 field-portion = Part répartie de cette façon
 field-fund = Fonds aux livres
