@@ -1,8 +1,8 @@
 """Read the reference data of a place from its folder, and a brokerage's own on top of it.
 
-A place's folder holds ``provinces``, ``causes``, ``coverages``, ``parameters`` and ``seasons`` (every
-YAML file in them is a list of entries), ``indices`` (a CSV and a YAML a release) and ``wordings``.
-A brokerage's folder has the same layout; its entries say only what differs.
+A place's folder holds ``provinces``, ``causes``, ``coverages``, ``parameters`` and ``seasons``
+(every YAML file in them is a list of entries), ``indices`` (a CSV and a YAML a release) and
+``wordings``. A brokerage's folder has the same layout; its entries say only what differs.
 """
 
 from __future__ import annotations

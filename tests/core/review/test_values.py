@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 
 from quarterday.catalogue.speech import Speech
+from quarterday.core.dates import Quarter
 from quarterday.core.figure import Figure, walk
 from quarterday.core.file.records import Building, Terms, Valuation
 from quarterday.core.file.records.terms import Coverage, Premium
@@ -22,6 +23,7 @@ from quarterday.core.review.rules.values import RULES
 from quarterday.core.review.rules.values.buildings import area_mismatch, incomplete_building
 from quarterday.core.review.rules.values.clause import agreed_value_lapsing, coinsurance
 from quarterday.core.review.rules.values.insured import below_replacement, index_too_low
+from quarterday.core.review.rules.values.sources import implausible_value, valuations_disagree
 from quarterday.core.review.rules.values.valuations import (
     contents_unlisted,
     special_features,
@@ -597,6 +599,108 @@ def test_a_zero_area_disagrees_with_any_other_without_failing(case_of: CaseOf) -
     assert not list(area_mismatch(both))
 
 
+@pytest.mark.parametrize("size", ["area_m2", "storeys"])
+@pytest.mark.parametrize("amount", [0, -20])
+def test_a_size_of_nothing_or_less_is_asked_for_again(
+    case_of: CaseOf, size: str, amount: int
+) -> None:
+    odd = building(**{size: Decimal(amount)})
+    found = one(incomplete_building(case_of(odd, valued(), offered(line()))))
+    assert _missing(found) == [f"field-{size.replace('_', '-')}"]
+
+
+# --- values.valuations-disagree
+
+
+def _two(case_of: CaseOf, second: int, **more: Any) -> list[Finding]:
+    """Return what is found of a first valuation of a million and a second one a year later."""
+    later = valued(amount=second, valued_on=date(2025, 2, 15), **more)
+    return list(valuations_disagree(case_of(building(), valued(), later, offered(line()))))
+
+
+def _forward(case_of: CaseOf) -> Decimal:
+    """Return a million of 15 February 2024 a year later: both days are middles of a quarter."""
+    points = case_of(building()).index(building()).points
+    return 1_000_000 * points[Quarter(2025, 1)] / points[Quarter(2024, 1)]
+
+
+def test_valuations_that_differ_only_by_the_index_agree(case_of: CaseOf) -> None:
+    assert not _two(case_of, int(_forward(case_of)))
+
+
+@pytest.mark.parametrize(("factor", "found"), [("0.86", 0), ("0.84", 1), ("1.17", 0), ("1.18", 1)])
+def test_more_than_the_tolerance_apart_is_told_to_the_broker(
+    case_of: CaseOf, factor: str, found: int
+) -> None:
+    """15 % of the larger: 1 − 1/1.17 = 14.5 %, 1 − 1/1.18 = 15.3 %."""
+    told = _two(case_of, int(_forward(case_of) * Decimal(factor)))
+    assert len(told) == found
+    assert all((f.kind, f.audience) == ("fix", ("broker",)) for f in told)
+
+
+def test_the_earlier_amount_is_shown_at_the_later_prices(case_of: CaseOf) -> None:
+    (told,) = _two(case_of, 2_000_000)
+    brought = next(e for e in told.evidence if e.id == "brought-forward@hall")
+    assert brought.value == Money(_forward(case_of)).rounded(Decimal(1))
+
+
+def test_a_value_carried_forward_is_no_second_opinion(case_of: CaseOf) -> None:
+    assert not _two(case_of, 2_000_000, basis="indexed")
+
+
+def test_a_valuation_too_old_to_rely_on_cannot_contradict_a_new_one(case_of: CaseOf) -> None:
+    old = valued(valued_on=date(2018, 1, 1))
+    new = valued(amount=2_000_000, valued_on=date(2023, 1, 2))
+    assert not list(valuations_disagree(case_of(building(), old, new, offered(line()))))
+    near = valued(valued_on=date(2018, 1, 2))
+    assert list(valuations_disagree(case_of(building(), near, new, offered(line()))))
+
+
+def test_a_valuation_after_the_reviews_day_is_not_compared(case_of: CaseOf) -> None:
+    coming = valued(amount=2_000_000, valued_on=date(2026, 12, 1))
+    assert not list(valuations_disagree(case_of(building(), valued(), coming, offered(line()))))
+
+
+def test_valuations_before_the_index_began_are_not_compared(case_of: CaseOf) -> None:
+    early = (valued(valued_on=date(2013, 1, 1)), valued(amount=9, valued_on=date(2014, 1, 1)))
+    assert not list(valuations_disagree(case_of(building(), *early, offered(line()))))
+
+
+# --- values.implausible-value
+
+
+@pytest.mark.parametrize(
+    ("area", "found"), [(1_000, 0), (1_001, 1), (67, 0), (66, 1), (0, 0), (-5, 0)]
+)
+def test_a_value_by_square_metre_outside_its_bounds_is_told_with_the_figure(
+    case_of: CaseOf, area: int, found: int
+) -> None:
+    """A million over 1,001 m² is $999; over 66 m² $15,152. Bounds: 1,000 and 15,000."""
+    case = case_of(building(area_m2=Decimal(area)), valued(), offered(line()))
+    told = list(implausible_value(case))
+    assert len(told) == found
+    for finding in told:
+        assert finding.kind == "fix"
+        assert finding.evidence[0].value == (Money(Decimal(1_000_000)) / area).rounded(Decimal(1))
+
+
+def test_the_valuations_own_area_counts_before_the_files(case_of: CaseOf) -> None:
+    measured = valued(area_m2=Decimal(500))
+    assert not list(implausible_value(case_of(building(area_m2=Decimal(5)), measured)))
+
+
+def test_an_implausible_value_changes_no_figure(case_of: CaseOf) -> None:
+    """Warned of, not refused: the building may be unusual."""
+    terms = offered(line(limit=900_000))
+    usual, odd = (case_of(building(area_m2=Decimal(a)), valued(), terms) for a in (600, 301))
+    assert list(implausible_value(odd)) == list(implausible_value(usual)) == []
+    tiny = case_of(building(area_m2=Decimal(600)), valued(area_m2=Decimal(10)), terms)
+    assert list(implausible_value(tiny))
+    assert one(below_replacement(tiny)).priority.at_risk == (
+        one(below_replacement(usual)).priority.at_risk
+    )
+
+
 # --- all of them
 
 
@@ -622,6 +726,9 @@ def _everything(case_of: CaseOf) -> list[Finding]:
         case_of(building(), valued(), offered(line(agreed_value_until=date(2027, 6, 1)))),
         case_of(*_village("hall", "church", "manse", **clause)),
         case_of(building("a"), building("b"), offered(line("a"), line("b"))),
+        case_of(building(), valued(), valued(amount=2_000_000, valued_on=date(2025, 3, 1)),
+                offered(line())),
+        case_of(building(), valued(area_m2=Decimal(6000)), offered(line())),
     ]  # fmt: skip
     return [finding for case in cases for rule in RULES for finding in rule.find(case)]
 

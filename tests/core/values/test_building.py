@@ -85,7 +85,7 @@ def test_the_figures_are_named_by_what_they_are_and_the_building(case_of: CaseOf
             "sum-insured", "shortfall", "cost-at-valuation", "cost-at-renewal", "cost-at-term-end",
             "cost-rebuilt", "increases-applied", "index-change", "increases-behind",
             "increases-gap", "share", "required", "margin", "penalty-10", "penalty-25",
-            "penalty-50", "penalty-100", "penalty-chance", "penalty-expected",
+            "penalty-50", "penalty-100", "penalty-chance", "penalty-expected", "safe-amount",
         )
     }  # fmt: skip
 

@@ -123,6 +123,7 @@ class _Maker:
         self.months = _closed(case, building)
         self.share = self.profile.premises_share
         self.growth = self._known("income_growth", "income.growth")
+        self.seasons: list[tuple[Parameter, ...]] = []
         self.streams = tuple(self._streams())
         self.sheet = Worksheet(self.streams, tuple(self._expenses()), self._closure())
 
@@ -154,6 +155,7 @@ class _Maker:
             yearly = self._yearly(f"revenue_{kind}")
             if yearly:
                 season = self.case.reference.season(kind, of_class).on(self.case.as_of)
+                self.seasons.append(season)
                 shares = tuple(number(share) for share in season)
                 yield Stream(kind, self.terms.money(yearly), shares, self._kept(kind))
 
@@ -212,9 +214,6 @@ class _Maker:
                     yield self.case.parameter("income.kept-donations-first")
 
     def _months(self, worst: Outage) -> Iterator[Figure]:
-        of_class = self.case.file.organisation.organisation_class
-        seasons = [self.case.reference.season(s.kind, of_class) for s in self.streams]
-        shares = [season.on(self.case.as_of) for season in seasons]
         for month, lost in zip(worst.months, worst.shown(DOLLAR), strict=True):
             day = month.first_day
             label = words("income-lost-in", month=Term("month", str(day.month)), year=str(day.year))
@@ -224,7 +223,7 @@ class _Maker:
                 kept=month.kept.rounded(DOLLAR),
                 saved=month.saved.rounded(DOLLAR),
             )
-            of_month = tuple(share[day.month - 1] for share in shares)
+            of_month = tuple(season[day.month - 1] for season in self.seasons)
             yield Figure(f"income-lost@{day:%Y-%m}", lost, "money", label, how, of_month)
 
     @property

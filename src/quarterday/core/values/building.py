@@ -19,7 +19,7 @@ from quarterday.core.values.coinsured import Coinsured, coinsured
 from quarterday.core.values.cost import Costs, costs_of, newest
 from quarterday.core.values.facts import Maker, line_fact
 from quarterday.core.values.increase import Shortfall, applied, shortfall
-from quarterday.core.values.index import DOLLAR, NotCoveredError
+from quarterday.core.values.index import DOLLAR, BeyondHorizonError, NotCoveredError, spoken
 from quarterday.core.words import Rate, Words, words
 
 
@@ -57,7 +57,7 @@ class BuildingPicture:
 
     ``sum_insured`` is the amount in the terms; ``available`` the most they pay for this building
     (more or less than that under a blanket). ``costs`` is None without a valuation or when it is
-    older than the index; ``not_indexed`` says which.
+    older than the index, or the index is too old; ``not_indexed`` says which.
     """
 
     building: Building
@@ -120,6 +120,9 @@ def _costs(case: Case, building: Building) -> tuple[Costs | None, Words | None]:
     """Return what a building costs, or why that cannot be said."""
     try:
         costs = costs_of(case, building)
+    except BeyondHorizonError:
+        last = spoken(max(case.index(building).points))
+        return None, words("values-not-indexed-horizon", last=last)
     except NotCoveredError:
         valuation = newest(case, building)
         assert valuation is not None

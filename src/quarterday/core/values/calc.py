@@ -13,13 +13,13 @@ from typing import Annotated, Any
 
 from pydantic import Field
 
-from quarterday.core.dates import Quarter
+from quarterday.core.dates import Quarter, add_years
 from quarterday.core.file.records.base import Number, Part
 from quarterday.core.given import Unusable, read
 from quarterday.core.money import Money
 from quarterday.core.reference import IndexRelease, Reference
 from quarterday.core.values.coinsurance import Order, settle_partial
-from quarterday.core.values.cost import number
+from quarterday.core.values.cost import HORIZON, number
 from quarterday.core.values.index import SHOWN, Change, Curve, NotCoveredError, spoken
 from quarterday.core.words import Rate, Term, words
 
@@ -89,8 +89,11 @@ def index_value(given: Mapping[str, object], reference: Reference) -> Done:
     release = _release(inputs, reference)
     curve = Curve.of(release.points) if release else _curve(inputs)
     rate = inputs.projected_rate
-    if rate is None and release is not None:
-        rate = number(reference.parameter(RATE, inputs.to))
+    latest = max(inputs.start, inputs.to)
+    if latest > curve.last:
+        _within_horizon(curve, latest, reference)
+        if rate is None and release is not None:
+            rate = number(reference.parameter(RATE, latest))
     change = _change(curve, inputs, rate)
     value = Money(inputs.value)
     result = (value * change.ratio).rounded()
@@ -145,6 +148,15 @@ def _quarter(text: str) -> Quarter:
         return Quarter.parse(text)
     except ValueError as error:
         raise Unusable(words("values-calc-quarter", quarter=text)) from error
+
+
+def _within_horizon(curve: Curve, day: date, reference: Reference) -> None:
+    """Refuse a day too far past the last figure; Unusable says how far is allowed."""
+    years = int(number(reference.parameter(HORIZON, day)))
+    end = add_years(curve.last, years)
+    if day > end:
+        last = spoken(curve.quarters[-1])
+        raise Unusable(words("values-calc-horizon", last=last, day=day, end=end, years=years))
 
 
 def _change(curve: Curve, inputs: IndexInputs, rate: Decimal | None) -> Change:

@@ -10,8 +10,9 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
-from decimal import Decimal
+from decimal import ROUND_CEILING, Decimal
 from functools import partial
+from statistics import NormalDist
 from typing import Literal
 
 from quarterday.core.money import Money
@@ -259,6 +260,19 @@ def penalty_chance(value: Money, carried: Money, required: Decimal, relative_err
     if not spread:
         return float(distance < 0)
     return _normal_above(distance / spread)
+
+
+def safe_amount(value: Money, required: Decimal, relative_error: float, certainty: float) -> Money:
+    """Return what must be insured for no penalty to apply with ``certainty``, up to the dollar.
+
+    The inverse of ``penalty_chance``: ``required * value * exp(spread * z)``, where a standard
+    normal lies below ``z`` with that probability (above 0 and below 1).
+    """
+    if not 0 < certainty < 1:
+        raise ValueError(f"A certainty lies between 0 and 1 (0.95 is 95 %), not at {certainty}.")
+    factor = math.exp(_spread(relative_error) * NormalDist().inv_cdf(certainty))
+    amount = value * required * Decimal(repr(factor))
+    return Money(amount.amount.to_integral_value(ROUND_CEILING), amount.currency)
 
 
 def expected_reduction(

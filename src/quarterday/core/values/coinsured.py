@@ -19,10 +19,12 @@ from quarterday.core.values.coinsurance import (
     Settlement,
     expected_reduction,
     penalty_chance,
+    safe_amount,
 )
 from quarterday.core.values.cost import Costs, last_day, number
 from quarterday.core.values.facts import Maker, basis_fact, line_fact
 from quarterday.core.values.index import DOLLAR
+from quarterday.core.values.price import own_rate, priced
 from quarterday.core.words import Rate, words
 
 LOSSES = (Decimal("0.10"), Decimal("0.25"), Decimal("0.50"), Decimal("1.00"))
@@ -35,7 +37,9 @@ class Coinsured:
 
     ``margin`` is how much costs may still rise before a penalty starts (a ratio, negative when one
     applies already); ``penalties`` what losses of 10, 25, 50 and 100 % of the building lose to the
-    clause; ``chance`` and ``expected`` are None where the clause asks for a stated amount.
+    clause; ``chance``, ``expected`` and ``safe`` are None where it asks for a stated amount.
+    ``safe`` is the amount that meets the clause with the certainty of a parameter, and
+    ``price_of_safe`` what it adds a year; None when it is carried already, or the rate not known.
     """
 
     position: Position
@@ -46,6 +50,8 @@ class Coinsured:
     settlements: tuple[Settlement, ...]
     chance: Figure | None
     expected: Figure | None
+    safe: Figure | None
+    price_of_safe: Figure | None
 
     def curve(self) -> tuple[Settlement, ...]:
         """Return what losses of 0, 1, 2 … 100 % of the building pay."""
@@ -63,7 +69,8 @@ class Coinsured:
 
     def figures(self) -> tuple[Figure, ...]:
         """Return all figures, the share first."""
-        more = (f for f in (self.chance, self.expected) if f is not None)
+        found = (self.chance, self.expected, self.safe, self.price_of_safe)
+        more = (figure for figure in found if figure is not None)
         return (self.share, self.required, self.margin, *self.penalties, *more)
 
 
@@ -122,7 +129,7 @@ class _Coinsurance:
 
     def picture(self) -> Coinsured:
         required = self._required()
-        share = self._share(required)
+        share, safe = self._share(required), self._safe()
         return Coinsured(
             position=self.position,
             required=required,
@@ -132,6 +139,8 @@ class _Coinsurance:
             settlements=self.position.curve(LOSSES),
             chance=self._chance("penalty-chance", penalty_chance),
             expected=self._chance("penalty-expected", expected_reduction),
+            safe=safe,
+            price_of_safe=self._price_of(safe) if safe else None,
         )
 
     def _clause_facts(self) -> tuple[Node, ...]:
@@ -195,3 +204,29 @@ class _Coinsurance:
             basis_fact(self.case.file, self.costs.valuation), error,
         )  # fmt: skip
         return self.make(what, Rate(Decimal(repr(round(found, 4)))), "rate", how, inputs)
+
+    def _safe(self) -> Figure | None:
+        """Return what must be insured for the clause to be met with the parameter's certainty."""
+        clause, at = self.position.clause, self.position
+        if clause.stated is not None or not clause.required:
+            return None
+        error, certainty = self._error(), self.case.parameter("values.safe-certainty")
+        amount = safe_amount(
+            at.value, clause.required, float(number(error)), float(number(certainty))
+        )
+        how = words("values-how-safe-amount", certainty=certainty.value, error=Rate(number(error)))
+        inputs = (
+            self.costs.at_term_end, *self._clause_facts(),
+            basis_fact(self.case.file, self.costs.valuation), error, certainty,
+        )  # fmt: skip
+        label = words(
+            "values-safe-amount", building=self.make.building.name, certainty=certainty.value
+        )
+        return self.make("safe-amount", amount, "money", how, inputs, label)
+
+    def _price_of(self, safe: Figure) -> Figure | None:
+        gap = safe.money - self.position.carried
+        rate = own_rate(self.terms, self.line, self.make.building.id)
+        if gap.amount <= 0:
+            return None
+        return priced("price-of-safe", gap, rate, self.make, safe, self._carried())

@@ -18,6 +18,8 @@ from quarterday.core.review.case import Case
 from quarterday.core.values.index import DOLLAR, Index, Subject, indexed
 from quarterday.core.words import Rate, Term, Words, words
 
+HORIZON = "values.projection-horizon-years"
+
 
 @dataclass(frozen=True, slots=True)
 class Costs:
@@ -42,7 +44,8 @@ def number(parameter: Parameter) -> Decimal:
 
 def index_of(case: Case, building: Building) -> Index:
     """Return the construction index of a building's place, with the rate to project it at."""
-    return Index.of(case.index(building), case.parameter("values.projected-index-rate"))
+    years = int(number(case.parameter(HORIZON)))
+    return Index.of(case.index(building), case.parameter("values.projected-index-rate"), years)
 
 
 def newest(case: Case, building: Building) -> Valuation | None:
@@ -54,7 +57,7 @@ def newest(case: Case, building: Building) -> Valuation | None:
 def size_of(case: Case, building: Building) -> str:
     """Return ``small``, ``medium`` or ``large`` by floor area; medium when it is not known."""
     area = building.area_m2
-    if not area:
+    if not area or area < 0:
         return "medium"
     if area < number(case.parameter("values.small-building-m2")):
         return "small"
@@ -119,7 +122,7 @@ def at_valuation(case: Case, building: Building, valuation: Valuation) -> Figure
 def costs_of(case: Case, building: Building) -> Costs | None:
     """Return what a building costs through time; None without a valuation.
 
-    NotCoveredError when the valuation is older than the index.
+    NotCoveredError when the valuation is older than the index, or the index too old for the day.
     """
     valuation = newest(case, building)
     if valuation is None:

@@ -32,6 +32,10 @@ class NotCoveredError(LookupError):
     """Raised when an index says nothing about a day."""
 
 
+class BeyondHorizonError(NotCoveredError):
+    """Raised when a day lies too far past the last published figure to be projected to."""
+
+
 @dataclass(frozen=True, slots=True)
 class Level:
     """An index on a day; ``projected`` when the day lies past the last published figure."""
@@ -135,16 +139,22 @@ def factor(release: IndexRelease, start: date, end: date, projected_rate: Decima
 
 @dataclass(frozen=True, slots=True)
 class Index:
-    """A release, the dated rate to project it at, and its line: what figures are made from."""
+    """A release, the dated rate to project it at, and its line: what figures are made from.
+
+    ``horizon`` is the last day it may be projected to; None for no end.
+    """
 
     release: IndexRelease
     rate: Parameter
     curve: Curve
+    horizon: date | None = None
 
     @classmethod
-    def of(cls, release: IndexRelease, rate: Parameter) -> Index:
-        """Return a release ready to make figures."""
-        return cls(release, rate, Curve.of(release.points))
+    def of(cls, release: IndexRelease, rate: Parameter, horizon_years: int | None = None) -> Index:
+        """Return a release ready to make figures up to ``horizon_years`` after its last one."""
+        curve = Curve.of(release.points)
+        end = None if horizon_years is None else add_years(curve.last, horizon_years)
+        return cls(release, rate, curve, end)
 
     @property
     def yearly(self) -> Decimal:
@@ -158,7 +168,13 @@ class Index:
         return Term("index", self.release.geography)
 
     def change(self, start: date, end: date) -> Change:
-        """Return how much costs move from ``start`` to ``end``."""
+        """Return how much costs move from ``start`` to ``end``.
+
+        NotCoveredError before the index begins, BeyondHorizonError after its horizon.
+        """
+        if self.horizon is not None and max(start, end) > self.horizon:
+            last = self.curve.quarters[-1]
+            raise BeyondHorizonError(f"The index ends with {last}, too long before {end}.")
         return self.curve.change(start, end, self.yearly)
 
     def caution(self, *, projected: bool) -> Words | None:

@@ -6,6 +6,11 @@ from quarterday.core.review.finding import Rule
 from quarterday.core.review.rules.values.buildings import area_mismatch, incomplete_building
 from quarterday.core.review.rules.values.clause import agreed_value_lapsing, coinsurance
 from quarterday.core.review.rules.values.insured import below_replacement, index_too_low
+from quarterday.core.review.rules.values.sources import (
+    PLAUSIBLE,
+    implausible_value,
+    valuations_disagree,
+)
 from quarterday.core.review.rules.values.valuations import (
     contents_unlisted,
     special_features,
@@ -14,6 +19,7 @@ from quarterday.core.review.rules.values.valuations import (
 
 _COSTS = (
     "values.projected-index-rate",
+    "values.projection-horizon-years",
     "values.professional-fees-share",
     "values.small-building-m2",
     "values.large-building-m2",
@@ -37,17 +43,25 @@ _DECIDING = ("values.shortfall-to-decide", "values.buildings-decided-apart", "va
 
 RULES: tuple[Rule, ...] = (
     Rule(
-        "values.below-replacement", "building", below_replacement, (*_COSTS, *_ERRORS, *_DECIDING)
+        "values.below-replacement",
+        "building",
+        below_replacement,
+        (*_COSTS, *_ERRORS, *_DECIDING, "values.safe-certainty"),
     ),
     Rule(
         "values.coinsurance",
         "building",
         coinsurance,
-        (*_COSTS, *_ERRORS, "values.penalty-chance-to-decide"),
+        (*_COSTS, *_ERRORS, "values.penalty-chance-to-decide", "values.safe-certainty"),
         "the clause as printed in the terms; the order of deductible and share is assumed",
     ),
-    Rule("values.agreed-value-lapsing", "building", agreed_value_lapsing, (*_COSTS, *_ERRORS)),
-    Rule("values.index-too-low", "building", index_too_low, _COSTS[:2]),
+    Rule(
+        "values.agreed-value-lapsing",
+        "building",
+        agreed_value_lapsing,
+        (*_COSTS, *_ERRORS, "values.safe-certainty"),
+    ),
+    Rule("values.index-too-low", "building", index_too_low, _COSTS[:3]),
     Rule("values.valuation-stale", "building", valuation_stale, ("values.stale-years",)),
     Rule("values.special-features", "building", special_features),
     Rule("values.contents-unlisted", "building", contents_unlisted),
@@ -63,4 +77,11 @@ RULES: tuple[Rule, ...] = (
         area_mismatch,
         ("values.area-tolerance", "values.storeys-tolerance", "values.year-tolerance"),
     ),
+    Rule(
+        "values.valuations-disagree",
+        "building",
+        valuations_disagree,
+        (_COSTS[0], "values.valuation-tolerance", "values.stale-years"),
+    ),
+    Rule("values.implausible-value", "building", implausible_value, PLAUSIBLE),
 )

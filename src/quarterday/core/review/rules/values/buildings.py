@@ -29,7 +29,8 @@ def missing_facts(case: Case, building: Building) -> tuple[Words, ...]:
     """Return the facts underwriting needs of a building and the file does not hold."""
     needed = (*ALWAYS_NEEDED, *(UPDATES if _needs_updates(case, building) else ()))
     missing = [name for name in needed if getattr(building, name) in (None, "")]
-    missing += [name for name in ("area_m2", "storeys") if getattr(building, name) == 0]
+    sizes = ((name, getattr(building, name)) for name in ("area_m2", "storeys"))
+    missing += [name for name, size in sizes if size is not None and size <= 0]
     found = [words(f"field-{name.replace('_', '-')}") for name in missing]
     if building.id not in case.pictures:
         found.append(words("values-sum-insured-field"))

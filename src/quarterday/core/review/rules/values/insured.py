@@ -4,10 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from decimal import Decimal
 
 from quarterday.core.figure import Figure
-from quarterday.core.file.records.terms import Premium
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Kind, Priority, Subject, Tier
@@ -17,7 +15,8 @@ from quarterday.core.review.told import telling
 from quarterday.core.values.building import BuildingPicture
 from quarterday.core.values.facts import Maker
 from quarterday.core.values.index import DOLLAR
-from quarterday.core.words import Rate, words
+from quarterday.core.values.price import own_rate, priced
+from quarterday.core.words import Rate
 
 RULE = "values.below-replacement"
 
@@ -71,31 +70,9 @@ def _cost(picture: BuildingPicture) -> Figure:
 
 def price_of_raising(picture: BuildingPicture) -> Figure | None:
     """Return what closing the gap adds to the yearly premium at the building's own rate."""
-    line = next(filter(None, (_rated(picture, place) for place in _places(picture))), None)
-    if line is None:
-        return None
-    exposure = line.exposure or picture.line.limit
-    rate = line.rate if line.rate is not None else line.amount / (exposure or Decimal(1))
-    how = words("values-how-price", gap=_gap(picture), rate=Rate(rate, 4))
-    make = Maker(picture.building)
-    inputs = (picture.shortfall, picture.sum_insured)
-    return make(
-        "price-of-raising",
-        (_gap(picture) * rate).rounded(),
-        "money",
-        how,
-        tuple(figure for figure in inputs if figure is not None),
-    )
-
-
-def _places(picture: BuildingPicture) -> tuple[str, ...]:
-    return tuple(dict.fromkeys((picture.building.id, picture.line.location)))
-
-
-def _rated(picture: BuildingPicture, place: str) -> Premium | None:
-    """Return the premium line that prices the building at ``place``, or None."""
-    lines = (p for p in picture.terms.premiums if p.line == ("building", place, "premium"))
-    return next((p for p in lines if p.rate is not None or p.exposure or picture.line.limit), None)
+    rate = own_rate(picture.terms, picture.line, picture.building.id)
+    inputs = (figure for figure in (picture.shortfall, picture.sum_insured) if figure)
+    return priced("price-of-raising", _gap(picture), rate, Maker(picture.building), *inputs)
 
 
 def _short(case: Case, picture: BuildingPicture, kind: Kind, todo: str) -> Finding:

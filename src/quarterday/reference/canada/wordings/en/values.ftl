@@ -44,6 +44,7 @@ values-how-indexed = { $base } on { $start }, times the construction index on { 
 values-caution-fees-unknown = Nobody noted whether the valuation includes architects and engineers. Nothing was added for them.
 values-not-indexed-none = Nobody has valued this building, so its cost cannot be compared with the sum insured.
 values-not-indexed-old = The valuation of { $day } is older than the construction index. Its cost today cannot be worked out.
+values-not-indexed-horizon = The newest construction index ends with { $last }. That is too long ago to say what this building costs. Load a newer release.
 
 ## What is insured
 
@@ -95,6 +96,9 @@ values-penalty-chance = Chance that a penalty applies, { $building }
 values-how-penalty-chance = The true cost lies around the estimate, as likely above as below, with a standard error of { $error }. This is the chance that it lies above what the amount insured is enough for.
 values-penalty-expected = Mean share of a partial loss that the clause takes, { $building }
 values-how-penalty-expected = The mean over all true costs the valuation allows, with a standard error of { $error }.
+values-safe-amount = Amount that keeps { $building } clear of the clause, { $certainty } certain
+values-how-safe-amount = The least amount the clause asks for, raised until the true cost is { $certainty } certain to be covered. The estimate may be off by { $error } (standard error).
+values-price-of-safe = Added premium a year for that amount at { $building }, before tax
 
 ## Steps of a loss
 
@@ -209,6 +213,19 @@ values-area-mismatch-means = { CAPITAL($items) }. If the valuation measured anot
 values-area-mismatch-todo = Ask the organisation which is right and correct the file. If the valuation is wrong, have it redone.
 values-area-mismatch-reason = { CAPITAL($items) }.
 
+values-brought-forward = Earlier valuation of { $building } at the prices of { $day }
+values-valuations-disagree-title = Two valuations of { $building } are { $apart } apart
+values-valuations-disagree-means = The one of { $older } says { $was }, which is { $brought } at the prices of { $newer }. The one of that day says { $amount }. Both cannot be right.
+values-valuations-disagree-todo = Ask both valuers what they counted: fees, by-laws, the same floors. Keep the sounder one and note why.
+values-valuations-disagree-reason = Two valuations are { $apart } apart at the same prices.
+
+values-value-per-m2 = Value of { $building } by square metre
+values-how-per-m2 = The amount of the valuation, divided by the floor area.
+values-implausible-value-title = { $building } is valued at { $each } a square metre: check it
+values-implausible-value-means = The valuation of { $day } says { $amount } for { $area } m². Buildings mostly cost { $least } to { $most } a square metre. A digit too many or square feet for metres would do this.
+values-implausible-value-todo = Compare the amount and the area with the valuation itself and correct the file. If both are right, set this aside with the reason.
+values-implausible-value-reason = { $each } a square metre lies outside { $least } to { $most }.
+
 ## On its own
 
 values-calc-one-of = Give either "geography" or "points": the index must come from one of them.
@@ -216,3 +233,4 @@ values-calc-no-geography = There is no construction index for "{ $geography }". 
 values-calc-quarter = "{ $quarter }" is not a quarter. Write it like 2025Q4.
 values-calc-before = The index begins with { $first } and says nothing about { $day }. Give a later day.
 values-calc-no-rate = The index ends with { $last } and does not reach { $day }. Give "projected_rate", such as "0.03" for 3% a year.
+values-calc-horizon = The index ends with { $last }. { $day } lies more than { $years } years after it, too far to project. Give a day up to { $end }.

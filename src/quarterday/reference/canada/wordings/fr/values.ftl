@@ -44,6 +44,7 @@ values-how-indexed = { $base } au { $start }, multiplié par l'indice de constru
 values-caution-fees-unknown = Rien n'indique si l'évaluation comprend les honoraires d'architectes et d'ingénieurs. Rien n'a été ajouté pour eux.
 values-not-indexed-none = Personne n'a évalué ce bâtiment; on ne peut donc pas comparer son coût au montant d'assurance.
 values-not-indexed-old = L'évaluation du { $day } est plus ancienne que l'indice de construction. On ne peut pas en tirer le coût actuel.
+values-not-indexed-horizon = Le plus récent indice de construction s'arrête à { $last }. C'est trop ancien pour dire ce que coûte le bâtiment. Chargez une publication plus récente.
 
 ## What is insured
 
@@ -95,6 +96,9 @@ values-penalty-chance = { $building } : probabilité qu'une pénalité s'appliq
 values-how-penalty-chance = Le coût réel se situe autour de l'estimation, aussi bien au-dessus qu'au-dessous, avec un écart-type de { $error }. C'est la probabilité qu'il dépasse ce que le montant assuré peut couvrir.
 values-penalty-expected = { $building } : part moyenne d'un sinistre partiel que la clause retranche
 values-how-penalty-expected = La moyenne sur tous les coûts réels que l'évaluation permet, avec un écart-type de { $error }.
+values-safe-amount = { $building } : montant qui met à l'abri de la clause, avec une certitude de { $certainty }
+values-how-safe-amount = Le montant minimal qu'exige la clause, haussé jusqu'à couvrir le coût réel avec une certitude de { $certainty }. L'estimation peut s'écarter de { $error } (écart-type).
+values-price-of-safe = { $building } : prime annuelle ajoutée pour ce montant, avant taxe
 
 ## Steps of a loss
 
@@ -209,6 +213,19 @@ values-area-mismatch-means = { CAPITAL($items) }. Si l'évaluateur a mesuré un 
 values-area-mismatch-todo = Demandez à l'organisme laquelle est juste et corrigez le dossier. Si l'évaluation est fausse, faites-la refaire.
 values-area-mismatch-reason = { CAPITAL($items) }.
 
+values-brought-forward = { $building } : évaluation antérieure aux prix du { $day }
+values-valuations-disagree-title = { $building } : deux évaluations à { $apart } l'une de l'autre
+values-valuations-disagree-means = Celle du { $older } donne { $was }, soit { $brought } aux prix du { $newer }. Celle de ce jour-là donne { $amount }. Les deux ne peuvent être justes.
+values-valuations-disagree-todo = Demandez aux deux évaluateurs ce qu'ils ont compté : honoraires, règlements, mêmes étages. Gardez la plus solide et notez pourquoi.
+values-valuations-disagree-reason = Aux mêmes prix, deux évaluations sont à { $apart } l'une de l'autre.
+
+values-value-per-m2 = { $building } : valeur au mètre carré
+values-how-per-m2 = Le montant de l'évaluation, divisé par la superficie.
+values-implausible-value-title = { $building } : { $each } le mètre carré, à vérifier
+values-implausible-value-means = L'évaluation du { $day } donne { $amount } pour { $area } m². Un bâtiment coûte le plus souvent de { $least } à { $most } le mètre carré. Un chiffre de trop, ou des pieds carrés pris pour des mètres, donnerait ce résultat.
+values-implausible-value-todo = Comparez le montant et la superficie avec l'évaluation même et corrigez le dossier. Si les deux sont justes, écartez ce point en notant la raison.
+values-implausible-value-reason = { $each } le mètre carré sort de la fourchette de { $least } à { $most }.
+
 ## On its own
 
 values-calc-one-of = Donnez soit « geography », soit « points » : l'indice doit venir de l'un des deux.
@@ -216,3 +233,4 @@ values-calc-no-geography = Il n'y a pas d'indice de construction pour « { $geo
 values-calc-quarter = « { $quarter } » n'est pas un trimestre. Écrivez-le comme 2025Q4.
 values-calc-before = L'indice commence à { $first } et ne dit rien du { $day }. Donnez un jour plus tardif.
 values-calc-no-rate = L'indice s'arrête à { $last } et n'atteint pas le { $day }. Donnez « projected_rate », par exemple « 0.03 » pour 3 % par année.
+values-calc-horizon = L'indice s'arrête à { $last }. Le { $day } vient plus de { $years } ans après, trop loin pour projeter. Donnez un jour jusqu'au { $end }.
