@@ -67,9 +67,9 @@ class Asked:
         return tuple(of(answer) if answer.lines else None for answer in self.answers)
 
 
-def note(line: Coverage, *fields: str, **args: Arg | Words) -> Note:
-    """Return what a step says of a line's clauses."""
-    return Note(line.coverage, line.location, fields, tuple(sorted(args.items())))
+def note(said: str, line: Coverage, *fields: str, **args: Arg | Words) -> Note:
+    """Return what the step ``said`` says of a line's clauses."""
+    return Note(said, line.coverage, line.location, fields, tuple(sorted(args.items())))
 
 
 def amounts(entries: tuple[Entry | None, ...]) -> ByItem:
@@ -100,7 +100,6 @@ def move(
     entries: tuple[Entry | None, ...],
     reason: str,
     how: Callable[[ByItem], Share | UpTo | Beyond],
-    said: str,
     flow: Flow = FROM_CLAIM,
 ) -> Steps:
     """Yield the move that ``entries`` make; none when no item has one."""
@@ -109,7 +108,6 @@ def move(
             reason=reason,
             how=how(amounts(entries)),
             purse=purses(entries),
-            said=said,
             notes=tuple(entry.note if entry else None for entry in entries),
             **flow._asdict(),
         )

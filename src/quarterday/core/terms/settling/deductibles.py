@@ -8,6 +8,7 @@ so, and where it is a part of a value or a loss: such deductibles apply to each 
 
 from __future__ import annotations
 
+from dataclasses import replace
 from decimal import Decimal
 from fractions import Fraction
 from functools import partial
@@ -15,7 +16,7 @@ from functools import partial
 from quarterday.core.file.records.terms import EVERYWHERE, Coverage
 from quarterday.core.terms.losses.components import COMPONENTS
 from quarterday.core.terms.settling.asked import Asked, Entry, Flow, Steps, move, note
-from quarterday.core.terms.settling.machine import CLAIM, Beyond, Highest, OfTotal, UpTo
+from quarterday.core.terms.settling.machine import CLAIM, Beyond, Highest, Note, OfTotal, UpTo
 from quarterday.core.terms.settling.refusals import named, refused
 from quarterday.core.terms.settling.routing import Answer
 from quarterday.core.terms.settling.rows import ByItem
@@ -26,7 +27,7 @@ NONE = Decimal(0)
 def deductibles(asked: Asked) -> Steps:
     """Yield the moves of all deductibles, and the one that gives back what counts no more."""
     flat = asked.entries(partial(_flat, asked))
-    yield from move(flat, "deductible", UpTo, "deductible")
+    yield from move(flat, "deductible", UpTo)
     yield from _of_losses(asked)
     if asked.terms.deductible_rule != "each":
         counted = tuple(
@@ -59,7 +60,7 @@ def _flat(asked: Asked, answer: Answer) -> Entry | None:
     if not amount:
         return None
     fields = ("deductible",) if line.deductible_percent is None else PERCENT
-    told = note(line, *fields, amount=asked.terms.money(amount))
+    told = note("deductible", line, *fields, amount=asked.terms.money(amount))
     return Entry(Fraction(amount), _purse(line, place), told)
 
 
@@ -90,7 +91,7 @@ def _of_losses(asked: Asked) -> Steps:
     def how(ratio: ByItem) -> UpTo:
         return UpTo(OfTotal(ratio, bound("deductible_minimum"), bound("deductible_maximum")))
 
-    yield from move(entries, "deductible", how, "deductible-part")
+    yield from move(entries, "deductible", how)
 
 
 def _pairs(
@@ -103,7 +104,7 @@ def _of_loss(answer: Answer) -> Entry | None:
     line = _line(answer)
     if line.deductible_percent_of != "loss" or not line.deductible_percent or not bears(answer):
         return None
-    told = note(line, *PERCENT)
+    told = note("deductible-part", line, *PERCENT)
     return Entry(Fraction(line.deductible_percent), _purse(line, answer.item.place), told)
 
 
@@ -122,11 +123,14 @@ def _only_the_highest(entries: tuple[Entry | None, ...]) -> Steps:
     """Yield the move that gives back what several deductibles take beyond the highest of them."""
     if len({entry.purse for entry in entries if entry}) < 2:  # noqa: PLR2004 - two make several
         return
-    together = tuple(entry and Entry(entry.amount, note=entry.note) for entry in entries)
+    together = tuple(entry and Entry(entry.amount, note=_given_back(entry)) for entry in entries)
     yield from move(
         together,
         CLAIM,
         lambda caps: Beyond(Highest(caps)),
-        "highest",
         Flow("deductible", "insurer"),
     )
+
+
+def _given_back(entry: Entry) -> Note | None:
+    return entry.note and replace(entry.note, said="highest")

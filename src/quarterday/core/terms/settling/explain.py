@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from datetime import date
 from decimal import Decimal
 from fractions import Fraction
+from math import floor
 from typing import Any
 
 from quarterday.core.file.records.terms import EVERYWHERE
-from quarterday.core.money import CENT, Money, round_to
+from quarterday.core.money import Money
 from quarterday.core.terms.losses.loss import Damage
 from quarterday.core.terms.settling.machine import Moved, Note, Share
 from quarterday.core.words import Term, Words, words
@@ -38,25 +40,31 @@ def named(damage: Damage, names: Mapping[str, str]) -> Words:
 
 
 def decimal(value: Fraction) -> Decimal:
-    """Return ``value`` to the cent, rounded half-up."""
-    exact = Decimal(value.numerator) / value.denominator
-    return round_to(exact, CENT)
+    """Return ``value`` (not below zero) to the cent, rounded half-up."""
+    return Decimal(floor(value * 100 + Fraction(1, 2))).scaleb(-2)
 
 
-def steps(
-    log: tuple[Moved, ...], row: int, item: int, what: Words, currency: str
-) -> Iterator[Step]:
-    """Yield what each move did at ``row``, in order; moves that say nothing are left out."""
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One row of the record: its number, its item, its day, and what was lost, in words."""
+
+    number: int
+    item: int
+    day: date
+    what: Words
+
+
+def steps(log: tuple[Moved, ...], row: Row, currency: str) -> Iterator[Step]:
+    """Yield what each move did at a row, in order; moves that say nothing are left out."""
     for done in log:
-        told = done.move.notes[item] if done.move.notes else None
-        before, moved = done.before[row], done.moved[row]
+        told = done.move.notes[row.item] if done.move.notes else None
+        before, moved = done.before[row.number], done.moved[row.number]
         if told is None or not before:
             continue
-        variant = _variant(done, item, before, moved)
-        if variant is not None:
-            shown = _amounts(before, moved, currency)
-            args = {**shown, **dict(told.args), "what": what}
-            said = words(f"settling-step-{done.move.said}{variant}", **args)
+        ending = _of_moved(done, told, row, moved) if moved else _idle(done, told, row, before)
+        if ending is not None:
+            args = {**_amounts(before, moved, currency), **dict(told.args), "what": row.what}
+            said = words(f"settling-step-{told.said}{ending}", **args)
             yield Step(done.move.reason, said, told, moved)
 
 
@@ -65,33 +73,22 @@ def _amounts(before: Fraction, moved: Fraction, currency: str) -> dict[str, Any]
     return {name: Money(decimal(amount), currency) for name, amount in shown.items()}
 
 
-def _variant(done: Moved, item: int, before: Fraction, moved: Fraction) -> str | None:
-    """Return the ending of the step's wording; None when there is nothing to say."""
-    move = done.move
-    if moved:
-        return _of_moved(done, item, moved)
-    if move.said not in TOLD_WHEN_IDLE:
-        return None
-    if not isinstance(move.how, Share):
-        return "-enough"
-    if not move.how.part[item]:
-        return "-enough"
-    return "-small" if _is_small(done, item, before) else "-agreed"
-
-
-def _is_small(done: Moved, item: int, before: Fraction) -> bool:
-    how = done.move.how
-    assert isinstance(how, Share)
-    above = how.above[item] if how.above else None
-    return above is not None and before <= above
-
-
-def _of_moved(done: Moved, item: int, moved: Fraction) -> str:
-    """Return the ending for a deductible that takes only a part of itself."""
-    move = done.move
-    cap = move.how.amounts[item]
-    in_part = move.said == "deductible" and cap is not None and moved < cap
+def _of_moved(done: Moved, told: Note, row: Row, moved: Fraction) -> str:
+    """Return the ending of the wording: a deductible may take only a part of itself."""
+    cap = done.move.how.amounts[row.item]
+    in_part = told.said == "deductible" and cap is not None and moved < cap
     return "-in-part" if in_part else ""
+
+
+def _idle(done: Moved, told: Note, row: Row, before: Fraction) -> str | None:
+    """Return the ending for a clause that moved nothing; None when that needs no telling."""
+    how, since = done.move.how, done.move.since
+    if told.said not in TOLD_WHEN_IDLE:
+        return None
+    if since is not None and (since[row.item] or 0) > row.day.toordinal():
+        return "-agreed"
+    above = how.above[row.item] if isinstance(how, Share) and how.above else None
+    return "-small" if above is not None and before <= above else "-enough"
 
 
 def reason_named(reason: str) -> Term:

@@ -17,6 +17,7 @@ from quarterday.core.terms.settling.machine import Beyond, UpTo
 from quarterday.core.terms.settling.refusals import named, needed, refused
 from quarterday.core.terms.settling.routing import Answer, is_topped_up
 from quarterday.core.values import blanket
+from quarterday.core.words import Term
 
 OVER = "over-limit"
 UMBRELLA = "umbrella"
@@ -29,7 +30,7 @@ def limits(asked: Asked) -> Steps:
     yield from _margins(asked)
     deepest = max((len(answer.lines) for answer in asked.answers), default=0)
     for depth in range(deepest, 0, -1):
-        yield from move(asked.entries(partial(_limit, asked, depth)), OVER, Beyond, "limit")
+        yield from move(asked.entries(partial(_limit, asked, depth)), OVER, Beyond)
     for depth in range(deepest, 0, -1):
         yield from _yearly(asked, depth)
     yield from _shared(asked)
@@ -53,7 +54,7 @@ def basis_of(asked: Asked, line: Coverage) -> LimitBasis:
 
 
 def _monthly(asked: Asked) -> Steps:
-    yield from move(asked.entries(partial(_month, asked)), "monthly-limit", Beyond, "monthly")
+    yield from move(asked.entries(partial(_month, asked)), "monthly-limit", Beyond)
 
 
 def _month(asked: Asked, answer: Answer) -> Entry | None:
@@ -62,12 +63,12 @@ def _month(asked: Asked, answer: Answer) -> Entry | None:
         return None
     limit = needed(line.limit, "absent", line)
     most = limit * line.monthly_limit
-    told = note(line, "monthly_limit", "limit", limit=asked.terms.money(most))
+    told = note("monthly", line, "monthly_limit", "limit", limit=asked.terms.money(most))
     return Entry(Fraction(most), (line.place, item.place, item.month), told)
 
 
 def _margins(asked: Asked) -> Steps:
-    yield from move(asked.entries(partial(_margin, asked)), "over-margin", Beyond, "margin")
+    yield from move(asked.entries(partial(_margin, asked)), "over-margin", Beyond)
 
 
 def _margin(asked: Asked, answer: Answer) -> Entry | None:
@@ -75,7 +76,7 @@ def _margin(asked: Asked, answer: Answer) -> Entry | None:
     if line.margin is None or line.blanket is None or line.limit_basis == "blanket":
         return None
     most = needed(line.limit, "absent", line) * line.margin
-    told = note(line, "margin", "limit", limit=asked.terms.money(most))
+    told = note("margin", line, "margin", "limit", limit=asked.terms.money(most))
     return Entry(Fraction(most), (line.place, answer.item.place), told)
 
 
@@ -91,7 +92,14 @@ def _limit(asked: Asked, depth: int, answer: Answer) -> Entry | None:
     else:
         most = needed(line.limit, "absent", line)
         purse = _purse(line, answer.item.place)
-    return Entry(Fraction(most), purse, note(line, "limit", limit=asked.terms.money(most)))
+    said = "limit" if line == answer.line else "limit-above"
+    told = note(said, line, "limit", coverage=coverage(line), limit=asked.terms.money(most))
+    return Entry(Fraction(most), purse, told)
+
+
+def coverage(line: Coverage) -> Term:
+    """Return the coverage of a line by its name."""
+    return Term("coverage", line.coverage)
 
 
 def _blanket(asked: Asked, line: Coverage) -> Decimal:
@@ -117,7 +125,7 @@ def _yearly(asked: Asked, depth: int) -> Steps:
     how = partial(Beyond, per="year")
     for joins, reason in ((True, OVER), (False, "over-aggregate")):
         kept = tuple(e if e and (e.purse in topped) == joins else None for e in entries)
-        yield from move(kept, reason, how, "aggregate")
+        yield from move(kept, reason, how)
 
 
 def _aggregate(asked: Asked, depth: int, answer: Answer) -> Entry | None:
@@ -131,7 +139,7 @@ def _aggregate(asked: Asked, depth: int, answer: Answer) -> Entry | None:
         most = min(most, line.limit)
     if most is None:
         return None
-    told = note(line, field, limit=asked.terms.money(most))
+    told = note("aggregate", line, field, limit=asked.terms.money(most))
     return Entry(Fraction(most), line.place, told)
 
 
@@ -153,14 +161,17 @@ def _shared(asked: Asked) -> Steps:
     def entry(answer: Answer) -> Entry | None:
         line = answer.lines[0]
         topped = is_topped_up(asked.terms, line) and not _outside(answer)
-        return Entry(Fraction(shared.amount), note=note(line, limit=money)) if topped else None
+        return (
+            Entry(Fraction(shared.amount), note=note("shared", line, limit=money))
+            if topped
+            else None
+        )
 
     ranks = tuple(order.get(answer.coverage, LAST) for answer in asked.answers)
     yield from move(
         asked.entries(entry),
         "shared-limit",
         partial(UpTo, per="year"),
-        "shared",
         Flow(OVER, "insurer", rank=ranks),
     )
 
@@ -187,10 +198,10 @@ def _umbrella_over(asked: Asked, answer: Answer) -> Coverage | None:
 
 def _umbrella(asked: Asked) -> Steps:
     entries = asked.entries(partial(_layer, asked))
-    yield from move(entries, UMBRELLA, UpTo, "umbrella", Flow(OVER, "insurer"))
+    yield from move(entries, UMBRELLA, UpTo, Flow(OVER, "insurer"))
     yearly = asked.entries(partial(_yearly_layer, asked))
     how = partial(Beyond, per="year")
-    yield from move(yearly, OVER, how, "umbrella-aggregate", Flow(UMBRELLA))
+    yield from move(yearly, OVER, how, Flow(UMBRELLA))
 
 
 def _layer(asked: Asked, answer: Answer) -> Entry | None:
@@ -198,7 +209,7 @@ def _layer(asked: Asked, answer: Answer) -> Entry | None:
     if line is None or answer.item.cause in line.excluded_causes:
         return None
     most = needed(line.limit, "absent", line)
-    told = note(line, "limit", limit=asked.terms.money(most))
+    told = note("umbrella", line, "limit", limit=asked.terms.money(most))
     return Entry(Fraction(most), line.place, told)
 
 
@@ -211,5 +222,5 @@ def _yearly_layer(asked: Asked, answer: Answer) -> Entry | None:
         most = line.limit
     if most is None:
         return None
-    told = note(line, "aggregate", limit=asked.terms.money(most))
+    told = note("umbrella-aggregate", line, "aggregate", limit=asked.terms.money(most))
     return Entry(Fraction(most), line.place, told)

@@ -7,7 +7,7 @@ One loss is a column of length one, and its explanation is the record of the mov
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
@@ -95,8 +95,9 @@ def _amounts(cap: Cap) -> ByItem:
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """What a step says of one item: the clause (coverage, location, fields) and its figures."""
+    """What a step says of one item: its wording, the clause behind it, and its figures."""
 
+    said: str
     coverage: str
     location: str
     fields: tuple[str, ...] = ()
@@ -109,7 +110,7 @@ class Move:
 
     Items with the same number in ``purse`` share a purse (None: all do); within an occurrence the
     smaller ``rank`` comes first. ``since`` and ``before`` bound the days of loss it applies to
-    (closed and open). ``said`` is the wording of its step, ``notes`` what it says of each item.
+    (closed and open). ``notes`` holds what its step says of each item.
     """
 
     reason: str
@@ -120,7 +121,6 @@ class Move:
     rank: tuple[int, ...] | None = None
     since: Days | None = None
     before: Days | None = None
-    said: str = ""
     notes: tuple[Note | None, ...] = ()
 
     def __post_init__(self) -> None:
@@ -215,6 +215,8 @@ class Plan:
         found: dict[str, Payer] = {CLAIM: "insurer"}
         for move in self.moves:
             found.setdefault(move.reason, move.paid_by)
+        for move in self.moves:  # what no move fills is empty
+            found.setdefault(move.source, "organisation")
         return found
 
     def settle(self, rows: Rows, *, log: bool = False) -> Settled:
@@ -239,7 +241,7 @@ class Plan:
 
     def _run(self, rows: Rows, record: list[Moved] | None) -> dict[str, Column]:
         buckets: dict[str, Column] = {CLAIM: rows.amount}
-        for name in self._names():
+        for name in (n for n in self.payers if n != CLAIM):
             buckets[name] = np.full(len(rows), rows.zero, rows.amount.dtype)
         for move in self.moves:
             picked, runs = _picked(move, rows)
@@ -250,9 +252,6 @@ class Plan:
                 record.append(Moved(move, _spread(rows, picked, taken), held))
             _transfer(buckets, move, picked, taken)
         return buckets
-
-    def _names(self) -> Iterator[str]:
-        yield from (name for name in self.payers if name != CLAIM)
 
 
 def _transfer(buckets: dict[str, Column], move: Move, picked: Codes | None, taken: Column) -> None:

@@ -23,7 +23,7 @@ from quarterday.core.reference import Reference
 from quarterday.core.terms.losses.loss import HOURS_A_MONTH, Damage, Loss, is_monthly
 from quarterday.core.terms.settling.asked import Asked
 from quarterday.core.terms.settling.cautions import cautions
-from quarterday.core.terms.settling.explain import Step, decimal, named, reason_named, steps
+from quarterday.core.terms.settling.explain import Row, Step, decimal, named, reason_named, steps
 from quarterday.core.terms.settling.machine import CLAIM, Note, Payer, Settled
 from quarterday.core.terms.settling.plan import asked_of, plan
 from quarterday.core.terms.settling.refusals import check_loss, check_period
@@ -184,7 +184,7 @@ class _Maker:
     number: int
 
     def made(self) -> Settlement:
-        loss = self.table.losses[self.number]
+        loss = self._loss
         paid = self._paid
         return Settlement(
             loss=loss,
@@ -196,6 +196,10 @@ class _Maker:
             parts=self._parts(),
             cautions=tuple(cautions(self.asked, [self.table.item_of[n] for n, _ in self._rows])),
         )
+
+    @property
+    def _loss(self) -> Loss:
+        return self.table.losses[self.number]
 
     @cached_property
     def _rows(self) -> tuple[tuple[int, Damage], ...]:
@@ -213,18 +217,12 @@ class _Maker:
     @cached_property
     def _steps(self) -> Mapping[int, tuple[Step, ...]]:
         """The steps of each row."""
-        return {
-            row: tuple(
-                steps(
-                    self.done.log,
-                    row,
-                    self.table.item_of[row],
-                    named(damage, self.setting.names),
-                    self.setting.terms.currency,
-                )
-            )
-            for row, damage in self._rows
-        }
+        day, currency = self._loss.date_of_loss, self.setting.terms.currency
+        told = {}
+        for number, damage in self._rows:
+            row = Row(number, self.table.item_of[number], day, named(damage, self.setting.names))
+            told[number] = tuple(steps(self.done.log, row, currency))
+        return told
 
     def _parts(self) -> tuple[PartPaid, ...]:
         money = self.setting.terms.money
@@ -260,10 +258,10 @@ class _Maker:
 
     @cached_property
     def _total(self) -> Figure:
-        return self._figure("total", self.table.losses[self.number].total, ())
+        return self._figure("total", self._loss.total, ())
 
     def _figure(self, what: str, amount: Decimal, inputs: tuple[Node, ...]) -> Figure:
-        loss = self.table.losses[self.number]
+        loss = self._loss
         return Figure(
             id=f"settling-{what}@{loss.id}",
             value=self.setting.terms.money(amount),
@@ -288,7 +286,7 @@ class _Maker:
         return tuple((reason, self._part(payer, reason, cents[reason])) for reason in ordered)
 
     def _part(self, payer: Payer, reason: str, amount: Decimal) -> Figure:
-        loss = self.table.losses[self.number]
+        loss = self._loss
         said = "by-payer" if payer == "insurer" else "by-reason"
         return Figure(
             id=f"settling-{said}-{reason}@{loss.id}",

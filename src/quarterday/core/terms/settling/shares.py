@@ -25,7 +25,7 @@ def uncovered(asked: Asked) -> Steps:
     """Yield the moves of what no line answers, by reason."""
     for reason in get_args(NotCovered):
         entries = tuple(_uncovered(answer, reason) for answer in asked.answers)
-        yield from move(entries, reason, Share, reason)
+        yield from move(entries, reason, Share)
     yield from _too_early(asked)
 
 
@@ -37,7 +37,7 @@ def _uncovered(answer: Answer, reason: NotCovered) -> Entry | None:
         "cause": Term("cause", answer.item.cause),
     }
     fields = ("excluded_causes",) if reason == "excluded-cause" else ("damages",)
-    told = Note(answer.coverage, answer.item.place, fields, tuple(sorted(args.items())))
+    told = Note(reason, answer.coverage, answer.item.place, fields, tuple(sorted(args.items())))
     return Entry(ALL, note=told)
 
 
@@ -48,18 +48,18 @@ def _too_early(asked: Asked) -> Steps:
         for answer in asked.answers
     )
     entries = tuple(
-        Entry(ALL, note=note(answer.line, "retroactive_date", day=day))
+        Entry(ALL, note=note("retroactive", answer.line, "retroactive_date", day=day))
         if answer.line and day
         else None
         for answer, day in zip(asked.answers, days, strict=True)
     )
     before = tuple(day.toordinal() if day else None for day in days)
-    yield from move(entries, "before-retroactive-date", Share, "retroactive", Flow(before=before))
+    yield from move(entries, "before-retroactive-date", Share, Flow(before=before))
 
 
 def waiting(asked: Asked) -> Steps:
     """Yield the move of the first hours of an interruption: a month's income is spread evenly."""
-    yield from move(asked.entries(_waiting), "waiting", Share, "waiting")
+    yield from move(asked.entries(_waiting), "waiting", Share)
 
 
 def _waiting(answer: Answer) -> Entry | None:
@@ -68,13 +68,13 @@ def _waiting(answer: Answer) -> Entry | None:
         return None
     gone = line.waiting_hours - HOURS_A_MONTH * (item.month - 1)
     part = min(max(Fraction(gone, item.hours), Fraction(0)), ALL)
-    told = note(line, "waiting_hours", hours=line.waiting_hours)
+    told = note("waiting", line, "waiting_hours", hours=line.waiting_hours)
     return Entry(part, note=told) if part else None
 
 
 def wear(asked: Asked) -> Steps:
     """Yield the move of depreciation, where a loss is settled at actual cash value."""
-    yield from move(asked.entries(partial(_wear, asked)), "depreciation", Share, "depreciation")
+    yield from move(asked.entries(partial(_wear, asked)), "depreciation", Share)
 
 
 def _wear(asked: Asked, answer: Answer) -> Entry | None:
@@ -86,7 +86,7 @@ def _wear(asked: Asked, answer: Answer) -> Entry | None:
         part = asked.values.wear(line.coverage, item.place)
     if part is None:
         raise refused("no-depreciation", line=named(line), component=item.component)
-    return Entry(Fraction(part), note=note(line, "basis", part=Rate(part)))
+    return Entry(Fraction(part), note=note("depreciation", line, "basis", part=Rate(part)))
 
 
 def coinsurance(asked: Asked, order: str) -> Steps:
@@ -105,7 +105,6 @@ def coinsurance(asked: Asked, order: str) -> Steps:
         entries,
         "coinsurance",
         partial(Share, above=above if any(above) else None),
-        "coinsurance",
         Flow(since=since if any(since) else None),
     )
 
@@ -161,6 +160,7 @@ def _share(asked: Asked, line: Coverage | None, found: tuple[Decimal, Decimal | 
     if value is not None:
         args["value"] = asked.terms.money(value)
     told = note(
+        "coinsurance",
         line,
         "limit",
         *(n for n in CLAUSES if getattr(line, n) is not None),

@@ -94,6 +94,7 @@ settling-step-highest = { $what }: of several deductibles in one event only the 
 settling-step-monthly = { $what }: at most { $limit } is paid for thirty days. { $before } less { $moved } = { $after }.
 settling-step-margin = { $what }: a margin clause pays at most { $limit } at this place. { $before } less { $moved } = { $after }.
 settling-step-limit = { $what }: the limit of { $limit } is reached. { $before } less { $moved } = { $after }.
+settling-step-limit-above = { $what }: this is part of the limit of “{ $coverage }”, and its { $limit } are reached. { $before } less { $moved } = { $after }.
 settling-step-limit-enough = { $what }: the limit of { $limit } is not reached.
 settling-step-aggregate = { $what }: the limit of { $limit } for the whole year is used up. { $before } less { $moved } = { $after }.
 settling-step-shared = { $what }: the shared additional limit ({ $limit } a year) pays { $moved } of what is above the limit.

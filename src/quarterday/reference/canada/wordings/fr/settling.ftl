@@ -94,6 +94,7 @@ settling-step-highest = { $what } : de plusieurs franchises dans un même évén
 settling-step-monthly = { $what } : au plus { $limit } est payé pour trente jours. { $before } moins { $moved } = { $after }.
 settling-step-margin = { $what } : une clause de marge paie au plus { $limit } à cet endroit. { $before } moins { $moved } = { $after }.
 settling-step-limit = { $what } : le montant d'assurance de { $limit } est atteint. { $before } moins { $moved } = { $after }.
+settling-step-limit-above = { $what } : ceci fait partie du montant de « { $coverage } », et ses { $limit } sont atteints. { $before } moins { $moved } = { $after }.
 settling-step-limit-enough = { $what } : le montant d'assurance de { $limit } n'est pas atteint.
 settling-step-aggregate = { $what } : le montant de { $limit } pour toute l'année est épuisé. { $before } moins { $moved } = { $after }.
 settling-step-shared = { $what } : le montant supplémentaire partagé ({ $limit } par année) paie { $moved } de ce qui dépasse.
