@@ -23,11 +23,13 @@ from quarterday.catalogue.text import read_text, short_name
 from quarterday.core.reference import (
     Cause,
     CoverageType,
+    InstalmentPlan,
     ParameterSeries,
     Province,
     Reference,
     Season,
     Shape,
+    ShortRate,
 )
 
 PLACES = Path(__file__).resolve().parent.parent / "reference"
@@ -141,6 +143,8 @@ def _read(place: str, overrides: Path | None) -> Reference:
         parameters=_catalogue("parameters", ParameterSeries, "id", folders),
         indices=releases([folder / "indices" for folder in folders]),
         seasons=_catalogue("seasons", Season, "id", folders),
+        plans=_catalogue("plans", InstalmentPlan, "id", folders),
+        short_rates=_catalogue("short_rates", ShortRate, "id", folders),
         own_wordings=_with_wordings(overrides),
     )
     problems = tuple(contradictions(found))

@@ -22,7 +22,13 @@ from quarterday.core.words import Arg, Rate, Term, Words, words
 __all__ = ["MissingWording", "Parts", "Speech", "Spoken"]
 
 Spoken = Arg | Words | bool | Iterable["Spoken"]
-_NAMED = {"coverage": "coverages", "cause": "causes", "province": "provinces"}
+_NAMED = {
+    "coverage": "coverages",
+    "cause": "causes",
+    "province": "provinces",
+    "plan": "plans",
+    "short-rate": "short_rates",
+}
 _COUNTED: tuple[Unit, ...] = ("days", "months", "years", "m2")
 _DECIMALS: dict[Unit, int] = {"index": 2, "ratio": 4}
 

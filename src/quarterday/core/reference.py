@@ -14,7 +14,7 @@ from typing import Annotated, Literal, Self, TypeVar
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
 
-from quarterday.core.dates import Quarter
+from quarterday.core.dates import Quarter, Roll
 from quarterday.core.figure import Parameter, Source, Unit
 from quarterday.core.words import Rate, Term, words
 
@@ -288,6 +288,75 @@ class CoverageType(Shape):
     safety: bool = False  # harm to people stands behind it: ranks by duty
 
 
+class InstalmentPlan(Shape):
+    """A way of paying a premium over time.
+
+    The deposit (``deposit_amount`` dollars, or ``deposit_rate`` of the premium) is due on the
+    first day, with all fees; the rest follows in ``count`` equal payments, ``months_between``
+    apart, whole ``unit``s each, the last with the rounding. Charges fall on the payments after the
+    deposit: ``charge_flat`` and ``charge_rate`` (of the premium left after the deposit, before tax)
+    spread over them, ``charge_each`` on each. ``tax_due``: all with the deposit, or each payment's
+    own with it. A due date that is no business day moves as ``roll`` says.
+    """
+
+    id: str
+    name: Both
+    way: Literal["post-dated-cheques", "direct-withdrawal"]
+    deposit_amount: Decimal | None = Field(default=None, ge=0)
+    deposit_rate: Decimal | None = Field(default=None, ge=0, le=1)
+    count: int = Field(ge=1, le=60)
+    months_between: int = Field(default=1, ge=1, le=12)
+    charge_flat: Decimal = Field(default=Decimal(0), ge=0)
+    charge_rate: Decimal = Field(default=Decimal(0), ge=0, le=1)
+    charge_each: Decimal = Field(default=Decimal(0), ge=0)
+    tax_due: Literal["deposit", "each"] = "each"
+    roll: Roll = "forwards"
+    unit: Decimal = Field(default=Decimal("0.01"), gt=0)
+    source: Cited
+    illustrative: bool = False
+
+    @model_validator(mode="after")
+    def _one_deposit(self) -> Self:
+        if (self.deposit_amount is None) == (self.deposit_rate is None):
+            raise ValueError(f"plan {self.id}: give deposit_amount or deposit_rate, and one only")
+        return self
+
+
+class ShortRateStep(Shape):
+    """Days in force from ``first`` to ``last`` (both included) and the ratio the insurer keeps."""
+
+    first: int = Field(ge=1)
+    last: int
+    kept: Decimal = Field(ge=0, le=1)
+    source: Cited | None = None  # where it is not the table's own
+
+
+class ShortRate(Shape):
+    """A rule for what an insurer keeps when the insured ends the policy early.
+
+    Either a table for a term of ``term_days`` (steps rising, gaps where nothing was published), or
+    ``returned_share``, the ratio of the pro rata return that is paid back.
+    """
+
+    id: str
+    name: Both
+    term_days: int = 365
+    steps: tuple[ShortRateStep, ...] = ()
+    returned_share: Decimal | None = Field(default=None, ge=0, le=1)
+    source: Cited
+
+    @model_validator(mode="after")
+    def _table_or_share(self) -> Self:
+        if bool(self.steps) == (self.returned_share is not None):
+            raise ValueError(f"short rate {self.id}: give steps or returned_share, and one only")
+        ends = [day for step in self.steps for day in (step.first, step.last)]
+        kept = [step.kept for step in self.steps]
+        starts = [step.first for step in self.steps]
+        if ends != sorted(ends) or kept != sorted(kept) or len(set(starts)) != len(starts):
+            raise ValueError(f"short rate {self.id}: days and ratios must rise")
+        return self
+
+
 class Reference(Shape):
     """All reference data of one place."""
 
@@ -298,6 +367,8 @@ class Reference(Shape):
     parameters: Mapping[str, ParameterSeries]
     indices: Mapping[str, tuple[IndexRelease, ...]]  # by geography, releases oldest first
     seasons: Mapping[str, Season] = Field(default_factory=dict)
+    plans: Mapping[str, InstalmentPlan] = Field(default_factory=dict)
+    short_rates: Mapping[str, ShortRate] = Field(default_factory=dict)
     own_wordings: str | None = None  # the brokerage's folder, where it has wordings of its own
 
     def parameter(self, id: str, day: date) -> Parameter:
