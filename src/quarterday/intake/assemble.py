@@ -10,7 +10,7 @@ from typing import Any, TypeVar
 
 from pydantic import BaseModel, ValidationError
 
-from quarterday.core.file.layout import Column, Sheet
+from quarterday.core.file.layout import SHEETS, Column, Sheet
 from quarterday.core.file.records import (
     AllocationKey,
     Authority,
@@ -59,6 +59,9 @@ _DEFAULTS = {
     "id": "*",
     "by": "share",
 }
+_COLUMNS: Mapping[str, Mapping[str, Column]] = {
+    s.name: {c.field: c for c in s.columns if c.field in s.model.model_fields} for s in SHEETS
+}
 _LONGEST_ID = 80
 _BOUNDS = {
     "greater_than": "gt",
@@ -90,11 +93,13 @@ class Group:
 
 def key_of(said: SaidOf, fields: Key) -> Key:
     """Return the key that cells give, each part as text, its default where it is not said."""
-    parts = ((field, said.get(field, Said.BLANK)) for field in fields)
-    return tuple(
-        _DEFAULTS.get(field, "") if isinstance(part, Said) else key_text(part)
-        for field, part in parts
-    )
+    return tuple([_key_part(said.get(field), field) for field in fields])
+
+
+def _key_part(part: Value | None, field: str) -> str:
+    if isinstance(part, str):
+        return part
+    return _DEFAULTS.get(field, "") if part is None or isinstance(part, Said) else key_text(part)
 
 
 def key_text(part: object) -> str:
@@ -179,18 +184,17 @@ def _contradiction(this: Line, that: Line, field: str) -> BadCell:
     return BadCell(said, words("intake-contradicts-remedy"))
 
 
-def _values(model: type[BaseModel], said: SaidOf, columns: Mapping[str, Column]) -> dict[str, Any]:
+def _values(said: SaidOf, columns: Mapping[str, Column]) -> dict[str, Any]:
     """Return what cells say as a record's fields; BadField when one must not be unknown."""
     values: dict[str, Any] = {}
-    for name in model.model_fields:
-        value = said.get(name, Said.BLANK)
-        if value is Said.UNKNOWN:
-            if not columns[name].may_be_unknown:
-                remedy = words("intake-must-be-known-remedy")
-                raise BadField(name, BadCell(words("intake-must-be-known"), remedy))
-            values[name] = None
-        elif value is not Said.BLANK:
-            values[name] = value
+    for name, value in said.items():
+        column = columns.get(name)
+        if column is None:
+            continue
+        if value is Said.UNKNOWN and not column.may_be_unknown:
+            remedy = words("intake-must-be-known-remedy")
+            raise BadField(name, BadCell(words("intake-must-be-known"), remedy))
+        values[name] = None if value is Said.UNKNOWN else value
     return values
 
 
@@ -208,9 +212,8 @@ def made(model: type[M], said: SaidOf, base: M | None, sheet: Sheet, **more: obj
 
     ``more`` are fields that come from elsewhere. BadField names the field that cannot be.
     """
-    columns = {column.field: column for column in sheet.columns}
     known = {name: getattr(base, name) for name in model.model_fields} if base else {}
-    values = known | _values(model, said, columns) | more
+    values = known | _values(said, _COLUMNS[sheet.name]) | more
     try:
         return model.model_validate(values)
     except ValidationError as error:

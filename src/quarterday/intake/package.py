@@ -36,7 +36,7 @@ _OLE = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
 _ENCRYPTED_PACKAGE = "EncryptedPackage".encode("utf-16-le")
 _COLUMNS = re.compile(rb"""\br=["']([A-Z]{1,3})\d""")
 _HIGH_ROWS = re.compile(rb"""\br=["'][A-Z]{0,3}(\d{5,7})["']""")
-_ODD_CELLS = re.compile(rb"""\bt=["']e["']|<(?:\w+:)?f[ />]""")
+_ODD_MARKS = (b'"e"', b"'e'", b"<f>", b"<f ", b"<f/", b":f>", b":f ", b":f/")
 _TO_CALCULATE = re.compile(rb"""\bfullCalcOnLoad=["'](?:1|true)["']""")
 _RELATION = "{http://schemas.openxmlformats.org/officeDocument/2006/relationships}id"
 Cell = tuple[int, int]
@@ -116,7 +116,7 @@ class _Looked:
     def look(self, piece: bytes) -> None:
         self.columns.update(_COLUMNS.findall(piece))
         self.last_row = max(self.last_row, *map(int, set(_HIGH_ROWS.findall(piece))), 0)
-        self.has_odd_cells = self.has_odd_cells or bool(_ODD_CELLS.search(piece))
+        self.has_odd_cells = self.has_odd_cells or any(m in piece for m in _ODD_MARKS)
 
     @property
     def cells(self) -> int:

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from datetime import date, time, timedelta
 from pathlib import Path
-from typing import Literal
+from typing import Literal, cast
 
 from python_calamine import (
     CalamineError,
@@ -126,7 +126,7 @@ def _sheets(workbook: CalamineWorkbook, odd: dict[str, OddCells]) -> Iterator[Ra
 
 def _sheet(sheet: CalamineSheet, odd: OddCells) -> RawSheet:
     row, column = sheet.start or (0, 0)
-    rows: list[list[Raw]] = [list(cells) for cells in sheet.to_python(skip_empty_area=True)]
+    rows = cast("list[list[Raw]]", sheet.to_python(skip_empty_area=True))
     found = RawSheet(sheet.name, row + 1, column + 1, rows, tuple(_merged(sheet)))
     _overlay(found, ((cell, CellError(code)) for cell, code in odd.errors.items()))
     _overlay(found, ((cell, CellError("=", "uncalculated")) for cell in odd.uncalculated))

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from rapidfuzz import fuzz, process
 
-from quarterday.core.file.layout import Column
+from quarterday.core.file.layout import SHEETS, Column
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.words import Term, words
 from quarterday.intake.cells import BadCell, Said, Value
@@ -16,6 +16,7 @@ from quarterday.intake.ids import Ids
 from quarterday.intake.table import Line
 from quarterday.intake.vocabulary import Names, marks_for, normal, words_for
 
+_REFERRING = {s.name: tuple(c for c in s.columns if c.refers) for s in SHEETS}
 _MOST_SUGGESTED = 3
 _SUGGEST_FROM = 70
 
@@ -64,9 +65,9 @@ class Referee:
 
     def settle(self, line: Line) -> None:
         """Replace what the cells say by ids; refuse the line where there is no such thing."""
-        for column in line.of.sheet.columns:
+        for column in _REFERRING[line.of.sheet.name]:
             value = line.said.get(column.field)
-            if column.refers and value is not None and not isinstance(value, Said):
+            if value is not None and not isinstance(value, Said):
                 self._settle_cell(line, column, value)
 
     def _settle_cell(self, line: Line, column: Column, value: Value) -> None:

@@ -75,15 +75,13 @@ def table(mapped: MappedSheet) -> Table:
     kept = [(row, cells) for row, cells in rows if _is_data(row, cells, mapped, found)]
     found.lines = [Line(found, row, cells) for row, cells in kept]
     for match in mapped.matches:
-        raws = [_cell(line.cells, match, found.first_column) for line in found.lines]
-        _fill(found, match, raws, mapped.language)
+        _fill(found, match, mapped.language)
     _take_accounts(found)
     return found
 
 
 def _cell(cells: list[Raw], match: Match, first_column: int) -> Raw:
-    at = match.index - first_column
-    return cells[at] if at < len(cells) else ""
+    return cells[match.index - first_column]
 
 
 def _take_accounts(found: Table) -> None:
@@ -96,22 +94,28 @@ def _take_accounts(found: Table) -> None:
             line.refuse(BadCell(words("intake-account-missing"), remedy), ACCOUNT)
 
 
-def _fill(found: Table, match: Match, raws: list[Raw], language: str) -> None:
-    """Read one column into the lines."""
+def _fill(found: Table, match: Match, language: str) -> None:
+    """Read one column into the lines; blank cells say nothing."""
+    at, name = match.index - found.first_column, match.column.field
+    lines = [line for line in found.lines if line.cells[at] != ""]
     seen = Readings()
+    raws = [line.cells[at] for line in lines]
     said = read_column(found.sheet.record.kind, match.column, raws, language, seen)
-    name = match.column.field
-    for line, value in zip(found.lines, said, strict=True):
+    for line, value in zip(lines, said, strict=True):
         if isinstance(value, BadCell):
             line.refuse(value, name)
         elif value is not Said.BLANK:
-            line.said[name] = _in_our_unit(value, match)
-    spot = Spot(found.name, None, match.index, shown(match.heading))
+            line.said[name] = _in_our_unit(value, match) if match.measure else value
+    found.notes.extend(_told(seen, Spot(found.name, None, match.index, shown(match.heading))))
+
+
+def _told(seen: Readings, spot: Spot) -> Iterator[Fault]:
+    """Yield how cells of a column were read, where a person should know of it."""
     for way, count in seen.ways.items():
-        found.notes.append(Fault("note", spot, words("intake-read", how=way, count=count)))
+        yield Fault("note", spot, words("intake-read", how=way, count=count))
     if seen.choices:
         pairs = tuple(_pair(said, id, n) for (said, id), n in seen.choices.most_common())
-        found.notes.append(Fault("note", spot, words("intake-read-choices", pairs=pairs)))
+        yield Fault("note", spot, words("intake-read-choices", pairs=pairs))
 
 
 def _pair(said: str, taken_for: Term, count: int) -> Words:
@@ -126,24 +130,32 @@ def _in_our_unit(value: Value, match: Match) -> Value:
 
 def _is_data(row: int, cells: list[Raw], mapped: MappedSheet, found: Table) -> bool:
     """Tell whether a row holds data; what else it holds is noted."""
+    account = _cell(cells, found.by_field[ACCOUNT], found.first_column)
+    if _is_plainly_an_account(account, found):
+        return True
     filled = [cell for cell in cells if not (isinstance(cell, str) and not cell.strip())]
     if not filled:
         return False
-    if _repeats_headings(cells, mapped):
-        found.notes.append(Fault("note", Spot(found.name, row), words("intake-headings-again")))
-        return False
-    if _is_total(filled, cells, mapped):
-        said = words("intake-total-row", text=shown(filled[0]))
-        found.notes.append(Fault("note", Spot(found.name, row), said))
-        return False
-    if _is_remark(filled, mapped):
-        said = words("intake-remark-row", text=shown(filled[0]))
-        found.notes.append(Fault("note", Spot(found.name, row), said))
-        return False
+    for is_so, said in (
+        (_repeats_headings, words("intake-headings-again")),
+        (_is_total, words("intake-total-row", text=shown(filled[0]))),
+        (_is_remark, words("intake-remark-row", text=shown(filled[0]))),
+    ):
+        if is_so(filled, cells, mapped):
+            found.notes.append(Fault("note", Spot(found.name, row), said))
+            return False
     return True
 
 
-def _repeats_headings(cells: list[Raw], mapped: MappedSheet) -> bool:
+def _is_plainly_an_account(cell: Raw, found: Table) -> bool:
+    """Tell whether a cell is an account's and neither a heading nor the label of a total."""
+    if not isinstance(cell, str):
+        return True
+    is_label = " " in cell or cell[:3].casefold() in _TOTALS_BEGIN
+    return bool(cell) and not is_label and cell != found.by_field[ACCOUNT].heading
+
+
+def _repeats_headings(_: list[Raw], cells: list[Raw], mapped: MappedSheet) -> bool:
     account = next(match for match in mapped.matches if match.column.field == ACCOUNT)
     if _cell(cells, account, mapped.raw.first_column) != account.heading:
         return False
@@ -167,7 +179,7 @@ def _begins_as_total(plain: str) -> bool:
     return first in {"total", "totaux", "subtotal"} or plain.startswith("sous total")
 
 
-def _is_remark(filled: list[Raw], mapped: MappedSheet) -> bool:
+def _is_remark(filled: list[Raw], _: list[Raw], mapped: MappedSheet) -> bool:
     """Tell whether a row is a remark: one text alone, where a data row must have more."""
     must = sum(match.column.required for match in mapped.matches)
     return len(filled) == 1 and must > 1 and isinstance(filled[0], str) and " " in filled[0].strip()
@@ -177,7 +189,12 @@ def _spread(mapped: MappedSheet, found: Table) -> list[tuple[int, list[Raw]]]:
     """Return the rows below the headings, merged cells repeated in each row they cover."""
     raw = mapped.raw
     first = mapped.header_row + 1
-    rows = list(enumerate(raw.rows[first - raw.first_row :], first))
+    width = max(match.index for match in mapped.matches) + 1 - raw.first_column
+    padded = (
+        cells if len(cells) >= width else cells + [""] * (width - len(cells))
+        for cells in raw.rows[first - raw.first_row :]
+    )
+    rows = list(enumerate(padded, first))
     for (top, left), (bottom, _) in raw.merged:
         match = next((m for m in mapped.matches if m.index == left), None)
         if match and first <= top < bottom:
@@ -206,5 +223,4 @@ def _repeat(
     at = match.index - first_column
     for n in covered:
         row, cells = rows[n]
-        padded = cells + [""] * (at + 1 - len(cells))
-        rows[n] = row, [*padded[:at], value, *padded[at + 1 :]]
+        rows[n] = row, [*cells[:at], value, *cells[at + 1 :]]

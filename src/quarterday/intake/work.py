@@ -8,7 +8,7 @@ from typing import Literal, TypeVar
 
 from quarterday.core.file.entry import Origin, Place
 from quarterday.core.file.fold import File
-from quarterday.core.file.layout import Sheet
+from quarterday.core.file.layout import SHEETS, Sheet
 from quarterday.core.file.records import Record
 from quarterday.intake.assemble import KEYS, PART_KEYS, require
 from quarterday.intake.changes import Item, changes
@@ -75,6 +75,13 @@ def says_all(line: Line) -> bool:
 
     What else is required may stand on file already: the record's own check tells.
     """
-    sheet = line.of.sheet
+    return require(line, _TELLING[line.of.sheet.name])
+
+
+def _telling(sheet: Sheet) -> tuple[str, ...]:
+    """Return the fields that tell one thing of a sheet from another and must be said."""
     telling = PART_KEYS[sheet.part] if sheet.part else KEYS[sheet.record]
-    return require(line, (c.field for c in sheet.columns if c.required and c.field in telling))
+    return tuple(c.field for c in sheet.columns if c.required and c.field in telling)
+
+
+_TELLING = {sheet.name: _telling(sheet) for sheet in SHEETS}

@@ -19,6 +19,8 @@ EARLIEST, LATEST = date(1900, 1, 1), date(2200, 1, 1)
 
 def _clean(text: str) -> str:
     """Return ``text`` in Unicode NFC; refuse control characters and lone surrogates."""
+    if text.isascii() and text.isprintable():
+        return text
     bad = [c for c in text if unicodedata.category(c) in {"Cc", "Cs"} and c not in "\n\t"]
     if bad:
         raise ValueError(f"holds a character that cannot be kept (U+{ord(bad[0]):04X})")
