@@ -126,7 +126,9 @@ def _shares(kind: Kind, yearly: tuple[Decimal, ...], reference: Reference) -> tu
     if len(yearly) == YEAR:
         return tuple(amount / whole if whole else whole for amount in yearly)
     if len(yearly) > 1:
-        raise Unusable(words("income-calc-months", kind=kind, count=len(yearly)))
+        raise Unusable(
+            words("income-calc-months", kind=Term("income-kind", kind), count=len(yearly))
+        )
     return tuple(dated.share(month) for dated in reference.seasons[kind].values[-1:]
                  for month in range(1, YEAR + 1))  # fmt: skip
 
