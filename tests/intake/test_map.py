@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from pathlib import Path
+from typing import Any
 
 import pytest
+import yaml
 
-from quarterday.core.file.layout import SHEETS
+import quarterday.reference
+from quarterday.core.file.layout import SHEETS, Column, Sheet
 from quarterday.intake.map import MappedSheet, WorkbookMap, corrected, keep, match
 from quarterday.intake.profile import LEFT_OUT, Profile, load, save
 from quarterday.intake.refusals import Unreadable
@@ -14,6 +18,7 @@ from quarterday.intake.vocabulary import heading, normal, sheet_name, targets, u
 from tests.intake.books import ORGANISATIONS, parsed, plan_of, refusals, said, speech
 
 BUILDINGS = ("account", "id", "name")
+COLUMNS = Path(quarterday.reference.__file__).parent / "intake" / "columns.yaml"
 
 
 def mapped(*headings: str, sheet: str = "Buildings", profile: Profile | None = None) -> WorkbookMap:
@@ -34,6 +39,32 @@ def test_every_heading_of_the_layout_is_its_own_column(language: str) -> None:
         assert [m.column for m in found.matches] == list(sheet.columns), sheet.name
         assert not found.unmapped
         assert found.language == language
+
+
+def test_every_sheet_and_column_of_the_layout_has_a_french_name() -> None:
+    """A new field needs its names in reference/intake/columns.yaml, and the schema made anew."""
+    missing = [
+        f"{sheet.name}: {column.heading}"
+        for sheet in SHEETS
+        for column in sheet.columns
+        if not french_name(sheet, column)
+    ]
+    assert missing == []
+
+
+@lru_cache(maxsize=1)
+def listed_names() -> dict[str, Any]:
+    found: dict[str, Any] = yaml.safe_load(COLUMNS.read_text("utf-8"))
+    return found
+
+
+def french_name(sheet: Sheet, column: Column) -> str | None:
+    listed = listed_names()
+    here = listed["on_sheet"].get(sheet.name, {}).get(column.heading)
+    found = here or listed["columns"].get(column.heading) or {"fr": [None]}
+    assert listed["sheets"][sheet.name]["fr"]
+    name: str | None = found["fr"][0]
+    return name
 
 
 def test_no_name_of_a_column_stands_for_two_columns_of_one_list() -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import shutil
 from datetime import date
 from decimal import Decimal
@@ -62,9 +61,3 @@ def test_a_file_that_does_not_conform_is_found_by_the_frictionless_library(tmp_p
     claims.write_text(claims.read_text("utf-8-sig").replace("2020-02-02", "soon"), "utf-8")
     found = Package(str(tmp_path / "datapackage.json")).validate().flatten(["fieldName"])
     assert found == [["date of loss"]]
-
-
-def test_every_field_says_its_french_heading() -> None:
-    for resource in json.loads(KEPT.read_text("utf-8"))["resources"]:
-        for field in resource["schema"]["fields"]:
-            assert field["title"]

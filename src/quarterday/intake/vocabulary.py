@@ -130,28 +130,26 @@ def sheet_names() -> Mapping[str, frozenset[str]]:
     """Return the layout's sheets by each name, as compared, that people give them."""
     found: dict[str, frozenset[str]] = {}
     for sheet in SHEETS:
-        names = _names(_read("columns.yaml")["sheets"][sheet.name])
+        names = _names(_read("columns.yaml")["sheets"].get(sheet.name, {}))
         for name in (normal(sheet.name), *names):
             found[name] = found.get(name, frozenset()) | {sheet.name}
     return found
 
 
 def heading(sheet: Sheet, column: Column, language: str) -> str:
-    """Return a column's heading in English or French."""
-    if language == "en":
-        return column.heading
+    """Return a column's heading in English or French, the layout's own where the list has none."""
     data = _read("columns.yaml")
     here = data["on_sheet"].get(sheet.name, {}).get(column.heading)
-    return str((here or data["columns"][column.heading])["fr"][0])
+    names = (
+        (here or data["columns"].get(column.heading, {})).get(language) if language == "fr" else ()
+    )
+    return str(names[0]) if names else column.heading
 
 
 def sheet_name(sheet: Sheet, language: str) -> str:
-    """Return a sheet's name in English or French."""
-    return (
-        sheet.name
-        if language == "en"
-        else str(_read("columns.yaml")["sheets"][sheet.name]["fr"][0])
-    )
+    """Return a sheet's name in English or French, the layout's own where the list has none."""
+    names = _read("columns.yaml")["sheets"].get(sheet.name, {}).get("fr")
+    return str(names[0]) if names and language == "fr" else sheet.name
 
 
 @lru_cache(maxsize=16)

@@ -35,8 +35,12 @@ _READS: dict[Mark, re.Pattern[str]] = {
 }
 _BY_LANGUAGE: dict[str, Mark] = {"en": ".", "fr": ","}
 _CENT = Decimal("0.01")
-_HIGHEST_RATIO = {"coinsurance": Decimal(1), "margin": Decimal(3)}
-_HIGHEST_OTHER_RATIO = Decimal("0.5")
+_HIGHEST_RATIO = {
+    "margin": Decimal(3),
+    "deductible_percent": Decimal("0.5"),
+    "automatic_increase": Decimal("0.5"),
+    "income_growth": Decimal("0.5"),
+}
 _HUNDRED = Decimal(100)
 
 
@@ -49,7 +53,7 @@ def from_float(number: float) -> Decimal:
 
 def highest_ratio(field: str) -> Decimal:
     """Return the highest ratio a bare number of a column can mean; a higher one is a percentage."""
-    return _HIGHEST_RATIO.get(field, _HIGHEST_OTHER_RATIO)
+    return _HIGHEST_RATIO.get(field, Decimal(1))
 
 
 def _bare(text: str) -> tuple[str, bool]:
