@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any
 
 import click
@@ -15,6 +16,7 @@ from quarterday.cli.commands import (
     proof,
     reference,
     reviewing,
+    shortfall,
 )
 from quarterday.cli.screen import Screen
 from quarterday.cli.trouble import sentences
@@ -50,16 +52,22 @@ class Program(click.Group):
 )
 @click.option("--language", envvar="QUARTERDAY_LANGUAGE", type=click.Choice(["en", "fr"]),
               default="en", show_default=True, help="The language to speak.")  # fmt: skip
+@click.option("--reference", "own", envvar="QUARTERDAY_REFERENCE",
+              type=click.Path(path_type=Path, file_okay=False),
+              help="Folder of the brokerage's own data; default: beside the store.")  # fmt: skip
 @click.version_option(package_name="quarterday", prog_name="quarterday")
 @click.pass_context
-def cli(context: click.Context, store: str | None, language: str) -> None:
+def cli(context: click.Context, store: str | None, language: str, own: Path | None) -> None:
     """Yearly insurance renewals of volunteer-run organisations.
 
     Load what a brokerage knows, review a file, ask why, build the package, prove it later.
     """
+    from quarterday.office import own_data
     from quarterday.store import setup
 
     setup.configure(store)
+    if own is not None:
+        own_data.choose(own)
     context.obj = Screen(language)
 
 
@@ -81,6 +89,7 @@ for command in (
     reference.coverages,
     reference.parameters,
     reference.not_covered_here,
+    shortfall.shortfall,
     calc.calc,
 ):
     cli.add_command(command)

@@ -23,10 +23,10 @@ from rich.progress import (
 from rich.table import Table
 from rich.text import Text
 
-from quarterday.catalogue.load import reference
 from quarterday.catalogue.speech import Speech
 from quarterday.core.reference import Reference
 from quarterday.core.words import Arg, Words, words
+from quarterday.office.own_data import reference_in_use
 
 T = TypeVar("T")
 NARROWEST = 80
@@ -40,8 +40,8 @@ class Screen:
 
     @cached_property
     def reference(self) -> Reference:
-        """The reference data of the place."""
-        return reference()
+        """The reference data of the place, the brokerage's own on top."""
+        return reference_in_use()
 
     @cached_property
     def speech(self) -> Speech:

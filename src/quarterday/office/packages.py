@@ -9,7 +9,6 @@ from datetime import date
 from multiprocessing import get_context
 from pathlib import Path
 
-from quarterday.catalogue.load import reference
 from quarterday.core.file.entry import Draft, Origin
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import PackageBuilt
@@ -17,6 +16,7 @@ from quarterday.core.review.case import NoRenewal
 from quarterday.core.review.review import review
 from quarterday.core.words import Words
 from quarterday.office import worker
+from quarterday.office.own_data import reference_in_use
 from quarterday.office.reviewing import signature
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.package import Package, build
@@ -80,7 +80,7 @@ def compose(order: Order, brokerage: Brokerage) -> Composed:
 
     Without a valid signature for its day the package is a draft and says so on every page.
     """
-    data, file = reference(), ledger.load(order.file)
+    data, file = reference_in_use(), ledger.load(order.file)
     signed = signature(file, data)
     as_of = order.as_of or (signed.as_of if signed else order.today)
     covering = signed if signed and signed.as_of == as_of else None

@@ -13,6 +13,7 @@ from quarterday.catalogue.speech import Speech
 from quarterday.core.figure import Fact, Figure, Node, Parameter, Source
 from quarterday.core.file.entry import Entry, Origin
 from quarterday.core.money import Money
+from quarterday.core.reference import IndexRelease
 from quarterday.core.review.finding import Finding
 from quarterday.core.review.review import Review
 from quarterday.core.words import Rate, Term
@@ -97,6 +98,16 @@ def finding(found: Finding, speech: Speech) -> Plain:
     }
 
 
+def release(used: IndexRelease) -> Plain:
+    """Return which index release was used: place, base, day of publication, last quarter."""
+    return {
+        "geography": used.geography,
+        "base": used.base,
+        "released_on": used.released_on.isoformat(),
+        "last_quarter": str(max(used.points)),
+    }
+
+
 def review(done: Review, speech: Speech) -> Plain:
     """Return a whole review: findings in order, and the ids on the leaders' agenda."""
     return {
@@ -106,6 +117,7 @@ def review(done: Review, speech: Speech) -> Plain:
         "as_of": done.as_of.isoformat(),
         "findings": [finding(found, speech) for found in done.findings],
         "agenda": [found.id for found in done.agenda],
+        "releases": [release(used) for used in done.releases],
     }
 
 

@@ -20,8 +20,10 @@ from quarterday.cli.options import (
 from quarterday.cli.screen import Screen
 from quarterday.core.figure import Figure, Node
 from quarterday.core.file.fold import File
+from quarterday.core.reference import IndexRelease
 from quarterday.core.review.finding import Finding
 from quarterday.core.review.review import Review
+from quarterday.core.values.index import spoken
 from quarterday.core.words import Term
 
 
@@ -64,8 +66,20 @@ def _one(screen: Screen, file: File, review: Review) -> None:
     for finding in review.findings:
         _finding(screen, finding)
     screen.line()
+    for used in review.releases:
+        _release(screen, used)
     screen.say("cli-why-hint", file=file.id)
     screen.say("caution-wording-governs")
+
+
+def _release(screen: Screen, used: IndexRelease) -> None:
+    screen.say(
+        "values-release-used",
+        place=Term("index", used.geography),
+        day=used.released_on,
+        last=spoken(max(used.points)),
+        base=used.base,
+    )
 
 
 def _finding(screen: Screen, finding: Finding) -> None:

@@ -9,7 +9,7 @@ from datetime import date
 from quarterday.core.figure import Figure, Node, Parameter, parameters_used, walk
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import FindingSetAside
-from quarterday.core.reference import Reference
+from quarterday.core.reference import IndexRelease, Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding
 from quarterday.core.review.priority import agenda, ordered
@@ -26,6 +26,7 @@ class Review:
     as_of: date
     findings: tuple[Finding, ...]  # in order; those set aside are last and say why
     agenda: tuple[Finding, ...]  # what the leaders decide, at most five
+    releases: tuple[IndexRelease, ...] = ()  # the index releases that its costs rest on
 
     def figures(self) -> Mapping[str, Node]:
         """Return every figure, fact and parameter behind the findings, by id."""
@@ -45,4 +46,12 @@ def review(file: File, reference: Reference, as_of: date) -> Review:
     aside = {a.finding: a.reason for a in file.all(FindingSetAside) if a.renewal == case.renewal}
     told = [replace(finding, set_aside=aside.get(finding.id)) for finding in found]
     findings = ordered(told)
-    return Review(file.id, file.last_change, case.renewal, as_of, findings, agenda(findings))
+    used = _releases(case)
+    return Review(file.id, file.last_change, case.renewal, as_of, findings, agenda(findings), used)
+
+
+def _releases(case: Case) -> tuple[IndexRelease, ...]:
+    """Return the releases behind the costs of the insured buildings, one a place."""
+    costs = (picture.costs for picture in case.pictures.values())
+    used = {c.index.release.geography: c.index.release for c in costs if c is not None}
+    return tuple(used[geography] for geography in sorted(used))
