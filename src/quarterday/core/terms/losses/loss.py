@@ -38,6 +38,7 @@ class Loss(Part):
 
     id: Slug = "loss"
     name: Line | None = None
+    reference: Slug | None = None  # the reference loss whose name it bears
     cause: Slug
     place: Slug = EVERYWHERE
     date_of_loss: Day
@@ -65,8 +66,10 @@ class Loss(Part):
         return self.claimed_on or self.date_of_loss
 
     @property
-    def called(self) -> str | Words:
-        """The loss's own name, else its cause and day."""
+    def called(self) -> str | Words | Term:
+        """The loss's own name, that of its reference loss, else its cause and day."""
+        if self.name is None and self.reference is not None:
+            return Term("loss", self.reference)
         return self.name or words(
             "settling-loss", cause=Term("cause", self.cause), day=self.date_of_loss
         )

@@ -157,6 +157,8 @@ def check_loss(loss: Loss, reference: Reference, places: Iterable[str]) -> None:
     known = set(places)
     if loss.cause not in reference.causes:
         raise refused("cause", cause=loss.cause, known=tuple(sorted(reference.causes)))
+    if loss.reference is not None and loss.reference not in reference.losses:
+        raise refused("reference", loss=loss.reference, known=tuple(reference.losses))
     damages = tuple(loss.damages)
     if not damages:
         raise refused("no-amounts", loss=loss.called)

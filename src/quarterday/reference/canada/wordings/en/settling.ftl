@@ -135,6 +135,7 @@ settling-refused-shared-negative = The shared additional limit is { $amount }. I
 settling-refused-shared-twice = The shared additional limit names a coverage twice: { $coverages }. Name each once, in the order it is used.
 settling-refused-cause = There is no cause “{ $cause }”. Use one of: { $known }.
 settling-refused-component = There is no kind of loss “{ $component }”. Use one of: { $known }.
+settling-refused-reference = There is no reference loss “{ $loss }”. Use one of: { $known }.
 settling-refused-no-amounts = { $loss }: no amount is given. Say what was lost and how much.
 settling-refused-negative-loss = The loss of “{ $component }” is { $amount }. A loss cannot be below zero; correct it.
 settling-refused-place = The place “{ $place }” is not on the schedule of these terms. Use one of: { $known }.
@@ -158,3 +159,24 @@ settling-order-coinsurance-first = coinsurance first
 settling-order-deductible-first = deductible first
 deductible-rule-highest = only the highest
 deductible-rule-each = each of them
+
+## An account's own values and losses
+
+settling-worth = Cost to rebuild { $building } on { $day }
+settling-past-before = What you would have borne of your past claims under the first terms
+settling-past-after = What you would have borne of your past claims under the second terms
+settling-how-past = { $n ->
+    [one] One past claim, settled again under these terms.
+   *[other] { $n } past claims, settled again under these terms, year by year.
+}
+losses-not-yours = Your organisation cannot meet this loss.
+losses-no-largest = There is no building on file for this loss.
+losses-no-basement = No building on file has a basement.
+losses-nothing-lost = Nothing on file says how large this loss would be.
+losses-assumed-deductible = { $n ->
+    [one] The deductible of one claim is not on file. We took what the insurer paid as the whole loss.
+   *[other] The deductibles of { $n } claims are not on file. We took what the insurer paid as the whole loss.
+}
+losses-assumed-one-thing = Loss runs do not say what was lost. We took each claim as damage to one thing, by its cause.
+losses-assumed-open = Some claims are still open. We took the insurer's present estimate.
+losses-assumed-prices = Amounts are those of the time; prices have risen since.

@@ -135,6 +135,7 @@ settling-refused-shared-negative = Le montant supplémentaire partagé vaut { $a
 settling-refused-shared-twice = Le montant supplémentaire partagé nomme deux fois une garantie : { $coverages }. Nommez chacune une fois, dans l'ordre d'emploi.
 settling-refused-cause = Il n'y a pas de cause « { $cause } ». Employez l'une de celles-ci : { $known }.
 settling-refused-component = Il n'y a pas de genre de perte « { $component } ». Employez l'un de ceux-ci : { $known }.
+settling-refused-reference = Il n'y a pas de sinistre type « { $loss } ». Employez l'un de ceux-ci : { $known }.
 settling-refused-no-amounts = { $loss } : aucun montant n'est donné. Dites ce qui est perdu et combien.
 settling-refused-negative-loss = La perte de « { $component } » vaut { $amount }. Une perte ne peut être sous zéro; corrigez-la.
 settling-refused-place = Le lieu « { $place } » ne figure pas au contrat. Employez l'un de ceux-ci : { $known }.
@@ -158,3 +159,24 @@ settling-order-coinsurance-first = coassurance d'abord
 settling-order-deductible-first = franchise d'abord
 deductible-rule-highest = seulement la plus élevée
 deductible-rule-each = chacune d'elles
+
+## An account's own values and losses
+
+settling-worth = Coût de reconstruction au { $day } : { $building }
+settling-past-before = Ce que vous auriez assumé de vos sinistres passés selon le premier contrat
+settling-past-after = Ce que vous auriez assumé de vos sinistres passés selon le second contrat
+settling-how-past = { $n ->
+    [one] Un sinistre passé, réglé de nouveau selon ce contrat.
+   *[other] { $n } sinistres passés, réglés de nouveau selon ce contrat, année par année.
+}
+losses-not-yours = Votre organisme ne peut pas subir ce sinistre.
+losses-no-largest = Aucun bâtiment au dossier ne convient à ce sinistre.
+losses-no-basement = Aucun bâtiment au dossier n'a de sous-sol.
+losses-nothing-lost = Rien au dossier ne dit quelle ampleur aurait ce sinistre.
+losses-assumed-deductible = { $n ->
+    [one] La franchise d'un sinistre n'est pas au dossier. On a pris ce que l'assureur a payé comme le sinistre entier.
+   *[other] Les franchises de { $n } sinistres ne sont pas au dossier. On a pris ce que l'assureur a payé comme le sinistre entier.
+}
+losses-assumed-one-thing = Les relevés ne disent pas ce qui a été perdu. On a pris chaque sinistre comme un dommage à une seule chose, selon sa cause.
+losses-assumed-open = Certains sinistres sont encore ouverts. On a pris l'estimation actuelle de l'assureur.
+losses-assumed-prices = Les montants sont ceux de l'époque; les prix ont monté depuis.

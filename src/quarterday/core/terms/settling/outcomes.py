@@ -1,0 +1,188 @@
+"""Two versions of terms, judged by what the same losses would cost under each.
+
+Reference losses are settled one by one, each in a year of its own. Claims of the past are settled
+year by year, so that yearly maximums are used up as they would have been.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from quarterday.core.dates import add_years
+from quarterday.core.figure import Figure
+from quarterday.core.file.records import Terms
+from quarterday.core.money import Money, total
+from quarterday.core.review.case import Case
+from quarterday.core.terms.compare import compare
+from quarterday.core.terms.losses.history import History, Replay, history
+from quarterday.core.terms.losses.loss import Loss
+from quarterday.core.terms.losses.scaling import Scaled, scaled_losses
+from quarterday.core.terms.settling.account import setting_of
+from quarterday.core.terms.settling.refusals import Refused
+from quarterday.core.terms.settling.routing import Item, answer
+from quarterday.core.terms.settling.settlement import Settlement, settle, settle_year
+from quarterday.core.words import words
+
+Settled = Settlement | Refused
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """One loss under two versions of terms; a Refused says why a version cannot settle it.
+
+    ``reworded`` names the coverages it meets whose form or edition changed: there nobody can say
+    more until both wordings are read side by side.
+    """
+
+    loss: Loss
+    before: Settled
+    after: Settled
+    reworded: tuple[str, ...] = ()
+
+    @property
+    def more_borne(self) -> Money | None:
+        """How much more the organisation bears after (negative: less); None when not known."""
+        if isinstance(self.before, Refused) or isinstance(self.after, Refused):
+            return None
+        return self.after.borne.money - self.before.borne.money
+
+    @property
+    def can_say(self) -> bool:
+        """Whether the two amounts can be compared as they stand."""
+        return self.more_borne is not None and not self.reworded
+
+
+@dataclass(frozen=True, slots=True)
+class Record:
+    """The account's own past claims under two versions, with what had to be assumed.
+
+    ``before`` and ``after`` are figures of what would have been borne over all years.
+    """
+
+    history: History
+    outcomes: tuple[Outcome, ...]
+    before: Figure
+    after: Figure
+
+    @property
+    def more_borne(self) -> Money:
+        """How much more would have been borne after, over all years."""
+        return self.after.money - self.before.money
+
+
+def last_day(terms: Terms) -> date:
+    """Return the last day of a policy period: the loss that hurts most comes then."""
+    return terms.end - timedelta(days=1)
+
+
+def outcomes(
+    case: Case, before: Terms, after: Terms, losses: Iterable[Loss]
+) -> tuple[Outcome, ...]:
+    """Return each of ``losses`` under both versions, as if on the last day of either period."""
+    reworded = _reworded(before, after)
+    return tuple(
+        Outcome(
+            loss=loss,
+            before=_tried(case, before, loss),
+            after=_tried(case, after, loss),
+            reworded=_met(case, after, loss, reworded),
+        )
+        for loss in losses
+    )
+
+
+def reference_outcomes(
+    case: Case, before: Terms, after: Terms
+) -> tuple[tuple[Scaled, Outcome | None], ...]:
+    """Return the library's losses, scaled to the account by ``after``, under both versions."""
+    found = scaled_losses(case, after, last_day(after))
+    losses = tuple(scaled.loss for scaled in found if scaled.loss is not None)
+    done = {outcome.loss.id: outcome for outcome in outcomes(case, before, after, losses)}
+    return tuple((scaled, done.get(scaled.of.id)) for scaled in found)
+
+
+def _tried(case: Case, terms: Terms, loss: Loss) -> Settled:
+    try:
+        return settle(setting_of(case, terms, last_day(terms)), _moved(loss, last_day(terms)))
+    except Refused as refusal:
+        return refusal
+
+
+def _moved(loss: Loss, day: date) -> Loss:
+    return loss.model_copy(update={"date_of_loss": day, "claimed_on": None})
+
+
+def _reworded(before: Terms, after: Terms) -> frozenset[str]:
+    """Return the coverages whose form or edition changed."""
+    return frozenset(d.coverage for d in compare(before, after) if d.kind == "wording")
+
+
+def _met(case: Case, terms: Terms, loss: Loss, among: frozenset[str]) -> tuple[str, ...]:
+    """Return the coverages of ``among`` that answer ``loss``."""
+    met: dict[str, None] = {}
+    for damage in loss.damages:
+        item = Item(damage.component, damage.place, loss.cause)
+        try:
+            lines = answer(terms, case.reference, item).lines
+        except Refused:
+            continue
+        met |= dict.fromkeys(line.coverage for line in lines if line.coverage in among)
+    return tuple(met)
+
+
+def past_outcomes(case: Case, before: Terms, after: Terms, years: int = 10) -> Record:
+    """Return the account's claims of the last ``years`` years under both versions.
+
+    A claim falls on its own day of the year within each period. What it cost from the ground up is
+    its incurred amount and its deductible, where that is known; ``history`` says what is assumed.
+    """
+    told = history(case, years)
+    old, new = (_replayed(case, terms, told.replays) for terms in (before, after))
+    reworded = _reworded(before, after)
+    found = tuple(
+        Outcome(r.loss, a, b, _met(case, after, r.loss, reworded))
+        for r, a, b in zip(told.replays, old, new, strict=True)
+    )
+    both = [o for o in found if o.more_borne is not None]
+    sides = ((o.before for o in both), (o.after for o in both))
+    figures = (_borne(name, case, s) for name, s in zip(("before", "after"), sides, strict=True))
+    return Record(told, found, *figures)
+
+
+def _borne(name: str, case: Case, settled: Iterable[Settled]) -> Figure:
+    inputs = tuple(s.borne for s in settled if isinstance(s, Settlement))
+    currency = case.terms.currency if case.terms else "CAD"
+    return Figure(
+        id=f"settling-past-{name}",
+        value=total((figure.money for figure in inputs), currency),
+        unit="money",
+        label=words(f"settling-past-{name}"),
+        how=words("settling-how-past", n=len(inputs)),
+        inputs=inputs,
+    )
+
+
+def _replayed(case: Case, terms: Terms, replays: Sequence[Replay]) -> tuple[Settled, ...]:
+    """Settle claims year by year; a claim the terms refuse is told, the others stay settled."""
+    setting = setting_of(case, terms, last_day(terms))
+    done: dict[str, Settled] = {}
+    for year in sorted({replay.year for replay in replays}):
+        of_year = [_moved(r.loss, _within(terms, r.loss)) for r in replays if r.year == year]
+        usable = []
+        for loss in of_year:
+            try:
+                settle(setting, loss)
+                usable.append(loss)
+            except Refused as refusal:
+                done[loss.id] = refusal
+        done |= {s.loss.id: s for s in settle_year(setting, usable)} if usable else {}
+    return tuple(done[replay.loss.id] for replay in replays)
+
+
+def _within(terms: Terms, loss: Loss) -> date:
+    """Return the loss's own day of the year in the policy period, else the last day of that."""
+    years = terms.start.year - loss.date_of_loss.year
+    days = (add_years(loss.date_of_loss, n) for n in (years, years + 1))
+    return next((day for day in days if day in terms.period), last_day(terms))
