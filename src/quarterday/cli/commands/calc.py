@@ -13,6 +13,8 @@ from quarterday.cli.options import screen_of
 from quarterday.cli.screen import Screen
 from quarterday.core.income import calc as income
 from quarterday.core.premium import calc as premium
+from quarterday.core.premium import calc_payments as payments
+from quarterday.core.premium import calc_tables as tables
 from quarterday.core.values import calc as values
 
 Calculation = Callable[..., Mapping[str, Any]]
@@ -22,6 +24,11 @@ CALCULATIONS: Mapping[str, Calculation] = {
     "income": income.income,
     "tax": premium.tax,
     "apportion": premium.apportion,
+    "apportion-table": tables.apportion_table,
+    "split-change": tables.split_change,
+    "instalments": payments.instalments,
+    "apr": payments.apr,
+    "earned": payments.earned,
 }
 
 

@@ -15,7 +15,7 @@ from pydantic import Field
 
 from quarterday.core.file.records.base import Number, Part
 from quarterday.core.given import Unusable, read
-from quarterday.core.money import Money, total
+from quarterday.core.money import CENT, Money, total
 from quarterday.core.premium.apportion import apportion as divide
 from quarterday.core.premium.tax import Line, TaxedLine, TaxResult
 from quarterday.core.premium.tax import tax as tax_on
@@ -46,7 +46,7 @@ class ApportionInputs(Part):
 
     total: Number
     weights: Mapping[str, Number]
-    unit: Number = Decimal("0.01")
+    unit: Number = CENT
 
 
 def tax(given: Mapping[str, object], reference: Reference) -> Done:
@@ -106,10 +106,10 @@ def apportion(given: Mapping[str, object], _reference: Reference) -> Done:
     inputs = read(ApportionInputs, given)
     parts = divide(inputs.total, inputs.weights, inputs.unit)
     step = words("calc-apportion", total=inputs.total, unit=inputs.unit, count=len(parts))
-    return {"parts": {k: _shown(v, inputs.unit) for k, v in parts.items()}, "steps": (step,)}
+    return {"parts": {k: shown(v, inputs.unit) for k, v in parts.items()}, "steps": (step,)}
 
 
-def _shown(amount: Decimal, unit: Decimal) -> str:
+def shown(amount: Decimal, unit: Decimal = CENT) -> str:
     """Return an amount with as many decimals as its unit has."""
     places = max(0, -int(unit.normalize().as_tuple().exponent))
     return f"{amount:.{places}f}"
