@@ -13,9 +13,11 @@ from quarterday.core.file.layout import SHEETS
 from quarterday.core.file.records import Building, Claim, Contact, Organisation, Terms, Valuation
 from quarterday.core.file.records.terms import Coverage, Premium
 from quarterday.intake.schema import descriptor, write
+from quarterday.intake.vocabulary import heading, sheet_name
 from quarterday.intake.write import write_csv
 
 KEPT = Path(__file__).parents[2] / "docs" / "schema" / "datapackage.json"
+PAGE = KEPT.parents[1] / "workbook-columns.md"
 RECORDS = (
     Organisation(
         name="=Église", province="QC", fiscal_year_end="12-31", confirmed_on=date(2026, 1, 1)
@@ -38,6 +40,20 @@ def test_the_kept_schema_is_the_one_of_the_layout(tmp_path: Path) -> None:
     """Else: python -m quarterday.intake.schema docs/schema/datapackage.json."""
     write(tmp_path / "new.json")
     assert (tmp_path / "new.json").read_text("utf-8") == KEPT.read_text("utf-8")
+
+
+def test_the_kept_page_of_columns_is_the_one_of_the_layout(tmp_path: Path) -> None:
+    """Else: python -m quarterday.intake.schema docs/workbook-columns.md."""
+    write(tmp_path / "new.md")
+    assert (tmp_path / "new.md").read_text("utf-8") == PAGE.read_text("utf-8")
+
+
+def test_the_page_lists_every_column_in_both_languages() -> None:
+    text = PAGE.read_text("utf-8")
+    for sheet in SHEETS:
+        assert f"## {sheet.name} · {sheet_name(sheet, 'fr')}" in text
+        for column in sheet.columns:
+            assert f"| {column.heading} | {heading(sheet, column, 'fr')} |" in text
 
 
 def test_the_frictionless_library_finds_no_fault_in_it() -> None:

@@ -1,6 +1,7 @@
-"""The layout as a Frictionless Data Package, for whoever writes or checks our CSV files.
+"""The layout as a Frictionless Data Package, and as a page that lists every column.
 
-``python -m quarterday.intake.schema docs/schema/datapackage.json`` writes it anew.
+``python -m quarterday.intake.schema docs/schema/datapackage.json docs/workbook-columns.md`` writes
+both anew.
 """
 
 from __future__ import annotations
@@ -10,7 +11,7 @@ import sys
 from pathlib import Path
 from typing import Any
 
-from quarterday.core.file.layout import ACCOUNT, SHEETS, CellKind, Column, Sheet
+from quarterday.core.file.layout import ACCOUNT, SHEETS, CellKind, Column, Refers, Sheet
 from quarterday.core.file.records import Organisation
 from quarterday.intake.vocabulary import heading, sheet_name
 
@@ -29,6 +30,24 @@ _TYPES: dict[CellKind, str] = {
     "list": "string",
 }
 _MISSING = ["", "N/A", "n/d"]
+_INTRODUCTION = (
+    "Made from the layout by `python -m quarterday.intake.schema`. [workbook.md](workbook.md) says\n"
+    "how cells are read. **must**: a row without it is refused, unless the file knows it already."
+)
+_HOLDS: dict[CellKind, str] = {
+    "integer": "whole number",
+    "month-day": "month and day",
+    "yes-no": "yes or no",
+    "list": "several texts",
+}
+_A: dict[Refers, str] = {
+    "coverage": "a coverage's",
+    "cause": "a cause's",
+    "building": "a building's",
+    "contact": "a contact's",
+    "province": "a province's",
+    "total": "a coverage's or building's",
+}
 _SAYS: dict[CellKind, str] = {
     "amount": "An amount of money, with at most two decimals.",
     "ratio": "A ratio (0.8), or a percentage with its sign (80 %).",
@@ -101,11 +120,35 @@ def descriptor() -> Descriptor:
     }
 
 
+def columns_page() -> str:
+    """Return the page, in Markdown, that lists the sheets with their columns in both languages."""
+    return "\n".join(["# Sheets and columns", "", _INTRODUCTION, "", *map(_section, SHEETS)])
+
+
+def _section(sheet: Sheet) -> str:
+    rows = (
+        f"| {column.heading} | {heading(sheet, column, 'fr')} | {_holds(column)} |"
+        for column in sheet.columns
+    )
+    title = f"## {sheet.name} · {sheet_name(sheet, 'fr')}"
+    return "\n".join([title, "", "| heading | intitulé | holds |", "|---|---|---|", *rows, ""])
+
+
+def _holds(column: Column) -> str:
+    """Return what a column's cells hold, in a few words."""
+    what = f"{_A[column.refers]} id" if column.refers else _HOLDS.get(column.kind, column.kind)
+    several = column.kind == "list" and bool(column.refers or column.choices)
+    if column.choices:
+        what = "one of: " + ", ".join(column.choices)
+    return f"{'several, ' if several else ''}{what}{' · **must**' if column.required else ''}"
+
+
 def write(path: Path) -> None:
-    """Write the Data Package as JSON."""
-    text = json.dumps(descriptor(), ensure_ascii=False, indent=2)
-    path.write_text(f"{text}\n", "utf-8")
+    """Write the Data Package (``.json``) or the page of columns (``.md``)."""
+    as_json = json.dumps(descriptor(), ensure_ascii=False, indent=2)
+    path.write_text(columns_page() if path.suffix == ".md" else f"{as_json}\n", "utf-8")
 
 
 if __name__ == "__main__":
-    write(Path(sys.argv[1]))
+    for argument in sys.argv[1:]:
+        write(Path(argument))
