@@ -1,4 +1,4 @@
-"""From an account's file to its buildings, valuations, claims and interests."""
+"""From an account's file to its buildings, valuations, claims, interests and allocation keys."""
 
 from __future__ import annotations
 
@@ -7,7 +7,14 @@ from datetime import date, timedelta
 from decimal import Decimal
 from typing import Any
 
-from quarterday.core.file.records import Building, Claim, Interest, Organisation, Valuation
+from quarterday.core.file.records import (
+    AllocationKey,
+    Building,
+    Claim,
+    Interest,
+    Organisation,
+    Valuation,
+)
 
 Notation = Mapping[str, Any]
 HAS = (
@@ -86,3 +93,21 @@ def interests(told: Notation) -> Iterator[Interest]:
     """Yield lenders and lessors by id."""
     for id, given in told.items():
         yield Interest.model_validate({"id": id, **given})
+
+
+def allocation(told: Notation) -> Iterator[AllocationKey]:
+    """Yield the lines of allocation keys, by the key's name, the part of the premium and the party.
+
+    A part is a building's id (``*`` for wherever no part names one) or ``building/family``. Its
+    ``by`` is the unit; ``of`` gives each party its measure, null where the unit needs none.
+    ``funds`` of the key says where the books carry a party.
+    """
+    for name, key in told.items():
+        funds = key.get("funds", {})
+        for part, parties in key["parts"].items():
+            location, _, family = part.partition("/")
+            for party, measure in parties["of"].items():
+                yield AllocationKey.model_validate(
+                    {"name": name, "party": party, "location": location, "family": family or None,
+                     "by": parties["by"], "measure": measure, "fund": funds.get(party)}
+                )  # fmt: skip

@@ -15,7 +15,7 @@ def records(told: Notation, run_on: date) -> Iterator[Record]:
     """Yield the records that ``told`` describes; the loss run is of the day ``run_on``.
 
     ``told`` has the organisation, office and mail domain, contacts, authorities, operations,
-    buildings, valuations, policy, claims and interests, each as its own function explains.
+    buildings, valuations, policy, claims, interests and allocation keys, each as its own function explains.
     """
     of = parties.organisation(told["organisation"], told["office"])
     yield of
@@ -28,6 +28,7 @@ def records(told: Notation, run_on: date) -> Iterator[Record]:
     number, insurer = told["policy"]["number"], plan(told["policy"]["plan"])["insurer"]
     yield from places.claims(told.get("claims", []), number, insurer, run_on)
     yield from places.interests(told.get("interests", {}))
+    yield from places.allocation(told.get("allocation", {}))
 
 
 def _terms(told: Notation, of: Organisation) -> Iterator[Terms]:
