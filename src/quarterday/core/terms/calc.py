@@ -48,11 +48,9 @@ def _of_loss(done: Settlement) -> dict[str, Any]:
 
 
 def _of_part(part: PartPaid) -> dict[str, Any]:
-    damage = part.damage
     return {
-        "component": damage.component,
-        "place": damage.place,
-        "month": damage.month,
+        "component": part.component,
+        "place": part.place,
         "lost": cents(part.lost.amount),
         "paid": cents(part.paid.amount),
         "borne": cents(part.borne.amount),

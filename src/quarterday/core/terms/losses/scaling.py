@@ -75,10 +75,11 @@ def place_of(case: Case, terms: Terms, values: Values, of: ReferenceLoss) -> str
         return EVERYWHERE
     buildings = [b for b in case.file.buildings if of.at != "basement" or _has_basement(b)]
 
-    def worth(building: Building) -> tuple[Decimal, Decimal, str]:
+    def worth(building: Building) -> tuple[bool, Decimal, Decimal, str]:
         own = values.of("building", building.id) if _is_insured(terms, building) else None
         contents = values.of("contents", building.id)
-        return own or Decimal(0), contents or Decimal(0), building.id
+        finished = of.at == "basement" and building.basement == "finished"
+        return finished, own or Decimal(0), contents or Decimal(0), building.id
 
     return max(buildings, key=worth).id if buildings else None
 

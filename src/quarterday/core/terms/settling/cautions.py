@@ -14,8 +14,13 @@ from quarterday.core.words import Term, Words, words
 Test = Callable[[Asked, Answer, Coverage], bool]
 
 
-def cautions(asked: Asked, items: Sequence[int]) -> Iterator[Words]:
-    """Yield the cautions about these items, each once."""
+def cautions(
+    asked: Asked, items: Sequence[int], moved: frozenset[tuple[str, str]]
+) -> Iterator[Words]:
+    """Yield the cautions about these items, each once.
+
+    ``moved`` holds what moved money: the wording of a step and the coverage it is about.
+    """
     told: dict[Words, None] = {}
     for number in items:
         answer = asked.answers[number]
@@ -23,9 +28,22 @@ def cautions(asked: Asked, items: Sequence[int]) -> Iterator[Words]:
             told[_about("damages", answer.coverage)] = None
         elif answer.line is not None:
             told |= dict.fromkeys(_of(asked, answer, answer.line))
-    if _several_deductibles(asked, items):
+    for said, coverage in sorted(moved):
+        line = asked.terms.find(coverage) or _first(asked, coverage)
+        if said == "coinsurance" and line is not None and _order_unknown(line):
+            told[_about("order", coverage)] = None
+    if asked.terms.deductible_rule is None and any(said == "highest" for said, _ in moved):
         told[words("settling-caution-highest")] = None
     yield from told
+
+
+def _first(asked: Asked, coverage: str) -> Coverage | None:
+    return next((line for line in asked.terms.coverages if line.coverage == coverage), None)
+
+
+def _order_unknown(line: Coverage) -> bool:
+    has_deductible = bool(line.deductible or line.deductible_percent)
+    return line.settling_order is None and has_deductible
 
 
 def _about(id: str, coverage: str) -> Words:
@@ -36,11 +54,6 @@ def _of(asked: Asked, answer: Answer, line: Coverage) -> Iterator[Words]:
     for id, holds in _TESTS.items():
         if holds(asked, answer, line):
             yield _about(id, line.coverage)
-
-
-def _order(_: Asked, answer: Answer, line: Coverage) -> bool:
-    has_deductible = bool(line.deductible or line.deductible_percent)
-    return line.settling_order is None and has_deductible and asks_coinsurance(answer)
 
 
 def _value(asked: Asked, answer: Answer, line: Coverage) -> bool:
@@ -71,7 +84,6 @@ def _not_qualified(_: Asked, __: Answer, line: Coverage) -> bool:
 
 
 _TESTS: dict[str, Test] = {
-    "order": _order,
     "value": _value,
     "wear": _wear,
     "functional": _functional,
@@ -79,11 +91,3 @@ _TESTS: dict[str, Test] = {
     "retroactive": _no_retroactive_date,
     "qualified": _not_qualified,
 }
-
-
-def _several_deductibles(asked: Asked, items: Sequence[int]) -> bool:
-    """Tell whether deductibles met in one event, and the terms do not say which count."""
-    if asked.terms.deductible_rule is not None:
-        return False
-    lines = (asked.answers[number].line for number in items)
-    return len({line.place for line in lines if line and line.deductible}) > 1

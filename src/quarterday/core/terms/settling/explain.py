@@ -12,11 +12,10 @@ from typing import Any
 
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.money import Money
-from quarterday.core.terms.losses.loss import Damage
 from quarterday.core.terms.settling.machine import Moved, Note, Share
 from quarterday.core.words import Term, Words, words
 
-TOLD_WHEN_IDLE = ("limit", "coinsurance")
+TOLD_WHEN_IDLE = ("limit", "year-limit", "coinsurance")
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,14 +28,12 @@ class Step:
     moved: Fraction
 
 
-def named(damage: Damage, names: Mapping[str, str]) -> Words:
-    """Return what was lost, with the month and the place where they are told."""
-    what = words(f"settling-component-{damage.component}")
-    if damage.month > 1:
-        what = words("settling-in-month", what=what, month=damage.month)
-    if damage.place == EVERYWHERE:
+def named(component: str, place: str, names: Mapping[str, str]) -> Words:
+    """Return what was lost, with the place where it is told."""
+    what = words(f"settling-component-{component}")
+    if place == EVERYWHERE:
         return what
-    return words("settling-at", what=what, place=names.get(damage.place, damage.place))
+    return words("settling-at", what=what, place=names.get(place, place))
 
 
 def decimal(value: Fraction) -> Decimal:
@@ -45,27 +42,33 @@ def decimal(value: Fraction) -> Decimal:
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
-    """One row of the record: its number, its item, its day, and what was lost, in words."""
+class Group:
+    """The rows of one thing lost (its months together): numbers, items, day, and it in words."""
 
-    number: int
-    item: int
+    rows: tuple[int, ...]
+    items: tuple[int, ...]
     day: date
     what: Words
 
 
-def steps(log: tuple[Moved, ...], row: Row, currency: str) -> Iterator[Step]:
-    """Yield what each move did at a row, in order; moves that say nothing are left out."""
+def steps(log: tuple[Moved, ...], group: Group, currency: str) -> Iterator[Step]:
+    """Yield what each move did to a group, in order; moves that say nothing are left out."""
     for done in log:
-        told = done.move.notes[row.item] if done.move.notes else None
-        before, moved = done.before[row.number], done.moved[row.number]
+        told = _note(done, group)
+        before = sum((done.before[row] for row in group.rows), Fraction(0))
+        moved = sum((done.moved[row] for row in group.rows), Fraction(0))
         if told is None or not before:
             continue
-        ending = _of_moved(done, told, row, moved) if moved else _idle(done, told, row, before)
+        ending = _of_moved(done, told, group, moved) if moved else _idle(done, told, group, before)
         if ending is not None:
-            args = {**_amounts(before, moved, currency), **dict(told.args), "what": row.what}
+            args = {**_amounts(before, moved, currency), **dict(told.args), "what": group.what}
             said = words(f"settling-step-{told.said}{ending}", **args)
             yield Step(done.move.reason, said, told, moved)
+
+
+def _note(done: Moved, group: Group) -> Note | None:
+    notes = (done.move.notes[item] for item in group.items) if done.move.notes else iter(())
+    return next((note for note in notes if note is not None), None)
 
 
 def _amounts(before: Fraction, moved: Fraction, currency: str) -> dict[str, Any]:
@@ -73,21 +76,21 @@ def _amounts(before: Fraction, moved: Fraction, currency: str) -> dict[str, Any]
     return {name: Money(decimal(amount), currency) for name, amount in shown.items()}
 
 
-def _of_moved(done: Moved, told: Note, row: Row, moved: Fraction) -> str:
+def _of_moved(done: Moved, told: Note, group: Group, moved: Fraction) -> str:
     """Return the ending of the wording: a deductible may take only a part of itself."""
-    cap = done.move.how.amounts[row.item]
+    cap = done.move.how.amounts[group.items[0]]
     in_part = told.said == "deductible" and cap is not None and moved < cap
     return "-in-part" if in_part else ""
 
 
-def _idle(done: Moved, told: Note, row: Row, before: Fraction) -> str | None:
+def _idle(done: Moved, told: Note, group: Group, before: Fraction) -> str | None:
     """Return the ending for a clause that moved nothing; None when that needs no telling."""
-    how, since = done.move.how, done.move.since
+    how, since, item = done.move.how, done.move.since, group.items[0]
     if told.said not in TOLD_WHEN_IDLE:
         return None
-    if since is not None and (since[row.item] or 0) > row.day.toordinal():
+    if since is not None and (since[item] or 0) > group.day.toordinal():
         return "-agreed"
-    above = how.above[row.item] if isinstance(how, Share) and how.above else None
+    above = how.above[item] if isinstance(how, Share) and how.above else None
     return "-small" if above is not None and before <= above else "-enough"
 
 

@@ -132,14 +132,13 @@ def _aggregate(asked: Asked, depth: int, answer: Answer) -> Entry | None:
     line = at_depth(answer, depth)
     if line is None or _outside(answer):
         return None
-    most, field = line.aggregate, "aggregate"
-    if most is None and basis_of(asked, line) == "aggregate":
-        most, field = needed(line.limit, "absent", line), "limit"
-    elif most is not None and basis_of(asked, line) == "aggregate" and line.limit is not None:
-        most = min(most, line.limit)
+    most, said, field = line.aggregate, "aggregate", "aggregate"
+    if basis_of(asked, line) == "aggregate":
+        limit = needed(line.limit, "absent", line)
+        most, said, field = limit if most is None else min(limit, most), "year-limit", "limit"
     if most is None:
         return None
-    told = note("aggregate", line, field, limit=asked.terms.money(most))
+    told = note(said, line, field, limit=asked.terms.money(most))
     return Entry(Fraction(most), line.place, told)
 
 

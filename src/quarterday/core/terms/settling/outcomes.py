@@ -22,7 +22,7 @@ from quarterday.core.terms.losses.scaling import Scaled, scaled_losses
 from quarterday.core.terms.settling.account import setting_of
 from quarterday.core.terms.settling.refusals import Refused
 from quarterday.core.terms.settling.routing import Item, answer
-from quarterday.core.terms.settling.settlement import Settlement, settle, settle_year
+from quarterday.core.terms.settling.settlement import Setting, Settlement, settle, settle_year
 from quarterday.core.words import words
 
 Settled = Settlement | Refused
@@ -82,11 +82,12 @@ def outcomes(
 ) -> tuple[Outcome, ...]:
     """Return each of ``losses`` under both versions, as if on the last day of either period."""
     reworded = _reworded(before, after)
+    old, new = (setting_of(case, terms, last_day(terms)) for terms in (before, after))
     return tuple(
         Outcome(
             loss=loss,
-            before=_tried(case, before, loss),
-            after=_tried(case, after, loss),
+            before=_tried(old, loss),
+            after=_tried(new, loss),
             reworded=_met(case, after, loss, reworded),
         )
         for loss in losses
@@ -103,9 +104,9 @@ def reference_outcomes(
     return tuple((scaled, done.get(scaled.of.id)) for scaled in found)
 
 
-def _tried(case: Case, terms: Terms, loss: Loss) -> Settled:
+def _tried(setting: Setting, loss: Loss) -> Settled:
     try:
-        return settle(setting_of(case, terms, last_day(terms)), _moved(loss, last_day(terms)))
+        return settle(setting, _moved(loss, last_day(setting.terms)))
     except Refused as refusal:
         return refusal
 

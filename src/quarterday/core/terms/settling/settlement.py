@@ -23,7 +23,7 @@ from quarterday.core.reference import Reference
 from quarterday.core.terms.losses.loss import HOURS_A_MONTH, Damage, Loss, is_monthly
 from quarterday.core.terms.settling.asked import Asked
 from quarterday.core.terms.settling.cautions import cautions
-from quarterday.core.terms.settling.explain import Row, Step, decimal, named, reason_named, steps
+from quarterday.core.terms.settling.explain import Group, Step, decimal, named, reason_named, steps
 from quarterday.core.terms.settling.machine import CLAIM, Note, Payer, Settled
 from quarterday.core.terms.settling.plan import asked_of, plan
 from quarterday.core.terms.settling.refusals import check_loss, check_period
@@ -57,9 +57,10 @@ class Setting:
 
 @dataclass(frozen=True, slots=True)
 class PartPaid:
-    """One amount of the loss: what it was, how much of it is paid, and the steps to there."""
+    """One thing lost (its months together): how much of it is paid, and the steps to there."""
 
-    damage: Damage
+    component: str
+    place: str
     what: Words
     lost: Money
     paid: Money
@@ -76,7 +77,7 @@ class Settlement:
     """A loss settled: ``paid`` plus ``borne`` is ``total`` to the cent.
 
     ``by_payer`` divides what is paid (policy, shared-limit, umbrella), ``by_reason`` what is borne,
-    each the largest first, nothing left out but zeros. ``parts`` are the amounts one by one.
+    each the largest first, nothing left out but zeros. ``parts`` are the things lost one by one.
     """
 
     loss: Loss
@@ -194,7 +195,7 @@ class _Maker:
             by_payer=self._split("insurer", paid),
             by_reason=self._split("organisation", loss.total - paid),
             parts=self._parts(),
-            cautions=tuple(cautions(self.asked, [self.table.item_of[n] for n, _ in self._rows])),
+            cautions=tuple(cautions(self.asked, self._items, self._told)),
         )
 
     @property
@@ -214,47 +215,80 @@ class _Maker:
         columns = (c for name, c in self.done.buckets.items() if payers[name] == "insurer")
         return sum((column[row] for column in columns), Fraction(0))
 
+    @property
+    def _items(self) -> tuple[int, ...]:
+        return tuple(self.table.item_of[row] for row, _ in self._rows)
+
     @cached_property
-    def _steps(self) -> Mapping[int, tuple[Step, ...]]:
-        """The steps of each row."""
-        day, currency = self._loss.date_of_loss, self.setting.terms.currency
-        told = {}
-        for number, damage in self._rows:
-            row = Row(number, self.table.item_of[number], day, named(damage, self.setting.names))
-            told[number] = tuple(steps(self.done.log, row, currency))
-        return told
+    def _things(self) -> Mapping[tuple[str, str], tuple[int, ...]]:
+        """The rows of each thing lost: a component at a place."""
+        found: dict[tuple[str, str], tuple[int, ...]] = {}
+        for row, damage in self._rows:
+            key = damage.component, damage.place
+            found[key] = (*found.get(key, ()), row)
+        return found
+
+    @cached_property
+    def _steps(self) -> Mapping[tuple[str, str], tuple[Step, ...]]:
+        """The steps of each thing lost."""
+        names, currency = self.setting.names, self.setting.terms.currency
+        return {
+            thing: tuple(
+                steps(
+                    self.done.log,
+                    Group(
+                        rows=rows,
+                        items=tuple(self.table.item_of[row] for row in rows),
+                        day=self._loss.date_of_loss,
+                        what=named(*thing, names),
+                    ),
+                    currency,
+                )
+            )
+            for thing, rows in self._things.items()
+        }
+
+    @property
+    def _told(self) -> frozenset[tuple[str, str]]:
+        """What moved money: the wording of each step and the coverage it is about."""
+        every = (step for told in self._steps.values() for step in told if step.moved)
+        return frozenset((step.note.said, step.note.coverage) for step in every)
 
     def _parts(self) -> tuple[PartPaid, ...]:
-        money = self.setting.terms.money
-        exact = {row: self._paid_at(row) for row, _ in self._rows}
+        exact = {
+            thing: sum((self._paid_at(row) for row in rows), Fraction(0))
+            for thing, rows in self._things.items()
+        }
         paid = rounded_to(exact, self._paid)
-        return tuple(
-            PartPaid(
-                damage=damage,
-                what=named(damage, self.setting.names),
-                lost=money(damage.amount),
-                paid=money(paid[row]),
-                steps=tuple(step.said for step in self._steps[row]),
-            )
-            for row, damage in self._rows
+        return tuple(self._thing_paid(thing, paid[thing]) for thing in self._things)
+
+    def _thing_paid(self, thing: tuple[str, str], paid: Decimal) -> PartPaid:
+        component, place = thing
+        money, what = self.setting.terms.money, named(component, place, self.setting.names)
+        at = (d.amount for _, d in self._rows if (d.component, d.place) == thing)
+        told = tuple(step.said for step in self._steps[thing])
+        return PartPaid(
+            component=component,
+            place=place,
+            what=what,
+            lost=money(sum(at, Decimal(0))),
+            paid=money(paid),
+            steps=told or (words("settling-step-in-full", what=what, paid=money(paid)),),
         )
 
     def _nodes(self, reason: str | None = None) -> tuple[Node, ...]:
         """Return the loss and the facts of the clauses behind the steps (of one reason)."""
-        told = [
-            step.note
-            for row_steps in self._steps.values()
-            for step in row_steps
-            if reason is None or step.reason == reason
-        ]
-        facts = {fact.id: fact for note in told for fact in self.setting.facts(note)}
-        worth = self.setting.values.evidence
-        known = {
-            worth[key].id: worth[key]
-            for note in told
-            if (key := (note.coverage, note.location)) in worth and "coinsurance" in note.fields
-        }
-        return (self._total, *facts.values(), *known.values())
+        every = (step for told in self._steps.values() for step in told)
+        notes = [step.note for step in every if reason in (None, step.reason)]
+        facts = {fact.id: fact for note in notes for fact in self.setting.facts(note)}
+        measured = [note for note in notes if note.said == "coinsurance"]
+        return (self._total, *facts.values(), *self._worths(measured))
+
+    def _worths(self, notes: list[Note]) -> tuple[Node, ...]:
+        """Return the evidence of the values that coinsurance was measured against."""
+        evidence = self.setting.values.evidence
+        keys = dict.fromkeys((note.coverage, note.location) for note in notes)
+        return tuple(evidence[key] for key in keys if key in evidence)
 
     @cached_property
     def _total(self) -> Figure:

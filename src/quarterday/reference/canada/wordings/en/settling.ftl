@@ -2,7 +2,6 @@
 
 settling-loss = { CAPITAL($cause) } on { $day }
 settling-at = { $what }, { $place }
-settling-in-month = { $what }, month { $month }
 settling-component-building = Building
 settling-component-contents = Contents
 settling-component-equipment = Equipment
@@ -96,6 +95,9 @@ settling-step-margin = { $what }: a margin clause pays at most { $limit } at thi
 settling-step-limit = { $what }: the limit of { $limit } is reached. { $before } less { $moved } = { $after }.
 settling-step-limit-above = { $what }: this is part of the limit of “{ $coverage }”, and its { $limit } are reached. { $before } less { $moved } = { $after }.
 settling-step-limit-enough = { $what }: the limit of { $limit } is not reached.
+settling-step-year-limit = { $what }: the limit of { $limit } for the whole year is reached. { $before } less { $moved } = { $after }.
+settling-step-year-limit-enough = { $what }: the limit of { $limit } for the whole year is not reached.
+settling-step-in-full = { $what }: all of { $paid } is paid.
 settling-step-aggregate = { $what }: the limit of { $limit } for the whole year is used up. { $before } less { $moved } = { $after }.
 settling-step-shared = { $what }: the shared additional limit ({ $limit } a year) pays { $moved } of what is above the limit.
 settling-step-umbrella = { $what }: the umbrella (a further { $limit }) pays { $moved } of what is above the limit.

@@ -2,7 +2,6 @@
 
 settling-loss = { CAPITAL($cause) }, le { $day }
 settling-at = { $what }, { $place }
-settling-in-month = { $what }, mois { $month }
 settling-component-building = Bâtiment
 settling-component-contents = Contenu
 settling-component-equipment = Matériel
@@ -96,6 +95,9 @@ settling-step-margin = { $what } : une clause de marge paie au plus { $limit } �
 settling-step-limit = { $what } : le montant d'assurance de { $limit } est atteint. { $before } moins { $moved } = { $after }.
 settling-step-limit-above = { $what } : ceci fait partie du montant de « { $coverage } », et ses { $limit } sont atteints. { $before } moins { $moved } = { $after }.
 settling-step-limit-enough = { $what } : le montant d'assurance de { $limit } n'est pas atteint.
+settling-step-year-limit = { $what } : le montant de { $limit } pour toute l'année est atteint. { $before } moins { $moved } = { $after }.
+settling-step-year-limit-enough = { $what } : le montant de { $limit } pour toute l'année n'est pas atteint.
+settling-step-in-full = { $what } : les { $paid } sont payés en entier.
 settling-step-aggregate = { $what } : le montant de { $limit } pour toute l'année est épuisé. { $before } moins { $moved } = { $after }.
 settling-step-shared = { $what } : le montant supplémentaire partagé ({ $limit } par année) paie { $moved } de ce qui dépasse.
 settling-step-umbrella = { $what } : la responsabilité complémentaire ({ $limit } de plus) paie { $moved } de ce qui dépasse.
