@@ -166,3 +166,62 @@ def test_the_shipped_csv_is_a_release_a_brokerage_could_add(canada: Reference) -
     newest = {geography: releases[-1] for geography, releases in canada.indices.items()}
     found = {release.geography: release.points for release in read_release(text, NOTE, newest)}
     assert found == {geography: release.points for geography, release in newest.items()}
+
+
+# --- a base that changes on the way
+
+# Statistics Canada, The Daily of 2024-08 and 2024-11 as transcribed: Edmonton, 2017 = 100 until
+# 2024Q2, 2023 = 100 from 2024Q3.
+EDMONTON = (("2024Q1", "136.7"), ("2024Q2", "139.6"), ("2024Q3", "105.4"), ("2024Q4", "106.0"))
+
+
+def _csv(rows: tuple[tuple[str, str], ...]) -> str:
+    return "".join(f"edmonton,{quarter},{index}\n" for quarter, index in rows)
+
+
+def test_a_series_whose_base_changes_on_the_way_is_refused_in_a_sentence() -> None:
+    with pytest.raises(BadReference) as refused:
+        read_release(HEAD + _csv(EDMONTON), NOTE)
+    (said,) = refused.value.problems
+    assert said.startswith("new.csv: edmonton goes from 139.6 to 105.4 in 2024Q3")
+    assert "whole series on one base" in said
+
+
+@pytest.mark.parametrize("part", [EDMONTON[:2], EDMONTON[2:]])
+def test_each_part_on_its_own_base_is_read(part: tuple[tuple[str, str], ...]) -> None:
+    (found,) = read_release(HEAD + _csv(part), NOTE)
+    assert len(found.points) == 2
+
+
+def test_the_fastest_quarter_ever_shipped_is_no_leap() -> None:
+    """6.25 %, Ottawa in the spring of 2021, in the shipped release of table 18-10-0289-01."""
+    fastest = max(
+        abs(r.points[q] / r.points[q.shifted(-1)] - 1)
+        for of_it in reference().indices.values() for r in of_it
+        for q in r.points if q.shifted(-1) in r.points
+    )  # fmt: skip
+    assert Decimal("0.06") < fastest < Decimal("0.1")
+
+
+@pytest.mark.parametrize(("index", "leaps"), [("122.1", 0), ("122.2", 1), ("99.9", 0), ("99.8", 1)])
+def test_a_tenth_in_a_quarter_is_let_pass_and_more_is_not(index: str, leaps: int) -> None:
+    """From 111 in the quarter before."""
+    assert len(told(f"on,2026Q3,{index}\n")[1]) == leaps
+
+
+def test_a_leap_against_the_earlier_release_is_seen_too() -> None:
+    """The new rows alone are even; joined to what was known they are on another base."""
+    assert "goes from 111 to 88" in told("on,2026Q3,88\non,2026Q4,88.5\n")[1][0]
+
+
+def test_revised_quarters_replace_the_earlier_ones_and_the_rest_stays() -> None:
+    """Calgary's 2025Q3 was first published as 107.9 and revised to 108.1 in January 2026
+    (The Daily 2025-11-04 and 2026-01-27)."""
+    first = IndexRelease(
+        geography="calgary", base="2023", released_on=date(2025, 11, 4), source=CITED,
+        points={Quarter(2025, 2): Decimal("107.5"), Quarter(2025, 3): Decimal("107.9")},
+    )  # fmt: skip
+    text = "calgary,2025Q3,108.1\ncalgary,2025Q4,108.5\n"
+    (second,) = read_release(HEAD + text, NOTE, {"calgary": first})
+    assert [str(second.points[q]) for q in sorted(second.points)] == ["107.5", "108.1", "108.5"]
+    assert first.points[Quarter(2025, 3)] == Decimal("107.9"), "the earlier release stays"

@@ -13,13 +13,15 @@ from click.testing import CliRunner, Result
 from quarterday.cli.main import cli
 from quarterday.intake.write import write_workbook
 from quarterday.invent.demo.book import demo_book
+from quarterday.office import own_data
 
 Run = Callable[..., Result]
 
 
 @pytest.fixture
-def run(own_store: str) -> Run:
+def run(own_store: str, monkeypatch: pytest.MonkeyPatch) -> Run:
     """Run a command on a fresh store and return what it printed."""
+    monkeypatch.setenv(own_data.FOLDER, "")  # a folder that a command chooses is forgotten again
 
     def invoke(*words: str, given: str | None = None) -> Result:
         return CliRunner().invoke(cli, words, input=given, catch_exceptions=False)

@@ -19,6 +19,9 @@ from quarterday.core.dates import Quarter
 from quarterday.core.reference import Both, Cited, IndexRelease, Shape
 
 COLUMNS = ("geography", "quarter", "index")
+# The shipped series move by 6.3 % in a quarter at most; 2017 = 100 to 2023 = 100 is a fall of a
+# fifth and more.
+LARGEST_MOVE = Decimal("0.1")
 Points = dict[Quarter, Decimal]
 Releases = Mapping[str, tuple[IndexRelease, ...]]
 
@@ -75,6 +78,18 @@ def _gaps(geography: str, points: Points, file: str) -> Iterator[str]:
         quarter = quarter.shifted(1)
 
 
+def _moves(geography: str, points: Points, file: str) -> Iterator[str]:
+    """Yield a sentence where a series leaps as it does when its base changes on the way."""
+    for quarter in sorted(points):
+        before = points.get(quarter.shifted(-1))
+        if before is not None and abs(points[quarter] / before - 1) > LARGEST_MOVE:
+            yield (
+                f"{file}: {geography} goes from {before} to {points[quarter]} in {quarter}, more "
+                "than a tenth in one quarter. If the base changes there, give the whole series on "
+                "one base; if a figure is mistyped, correct it."
+            )
+
+
 def _points(
     text: str, file: str, known: frozenset[str] | None, problems: list[str]
 ) -> dict[str, Points]:
@@ -127,6 +142,7 @@ def read_release(
         raise BadReference(problems)
     series = {g: _carried(points, note, (earlier or {}).get(g)) for g, points in found.items()}
     problems += [gap for g, points in series.items() for gap in _gaps(g, points, note.file)]
+    problems += [leap for g, points in series.items() for leap in _moves(g, points, note.file)]
     if problems:
         raise BadReference(problems)
     return tuple(

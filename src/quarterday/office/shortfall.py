@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import asdict
 from datetime import date
 from decimal import Decimal
+from textwrap import wrap
 from typing import Any
 from xml.sax.saxutils import escape
 
@@ -20,7 +21,7 @@ from quarterday.store import ledger
 
 Watch = Callable[[Iterator[File], int], Iterator[File]]
 INK, QUIET, HAIR, DEEP, AMBER = "#16232e", "#4d5b66", "#c2cbd2", "#17527a", "#e3a32f"
-WIDE, LEFT, RIGHT, TOP, ROW, BAR, FOOT = 860, 210, 210, 96, 58, 18, 34
+WIDE, LEFT, RIGHT, TOP, ROW, BAR, FOOT = 860, 210, 210, 152, 58, 18, 34
 
 
 def of_the_book(reference: Reference, as_of: date, watch: Watch | None = None) -> Book:
@@ -75,10 +76,10 @@ def sentence(book: Book) -> Words:
     )
 
 
-def alternative(book: Book) -> Words:
+def alternative(book: Book, speech: Speech) -> str:
     """Return what the chart shows, in words: a sentence a province."""
-    rows = tuple(_row(book, province, line) for province, line in ordered(book))
-    return words("shortfall-alternative", rows=rows)
+    rows = (_row(book, province, line) for province, line in ordered(book))
+    return " ".join(map(speech.say, (words("shortfall-alternative"), *rows)))
 
 
 def _row(book: Book, province: str, line: Line) -> Words:
@@ -97,10 +98,10 @@ def svg(book: Book, speech: Speech) -> str:
     ratios = [ratio for _, line in rows for ratio in (line.increases, line.index)]
     scale = Scale.over([Decimal(0), *ratios])
     height = TOP + ROW * len(rows) + FOOT
-    body = [*_axis(scale, speech, height), *_keys(speech)]
+    body = [*_head(speech.say(sentence(book))), *_axis(scale, speech, height), *_keys(speech)]
     for number, (province, line) in enumerate(rows):
         body += _bars(_Place(scale, TOP + ROW * number, speech), province, line, book.currency)
-    title, told = (escape(speech.say(w)) for w in (sentence(book), alternative(book)))
+    title, told = speech.say(sentence(book)), alternative(book, speech)
     head = (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDE} {height}"'
         f' role="img" aria-labelledby="title told" lang="{speech.language}-CA"'
@@ -109,8 +110,8 @@ def svg(book: Book, speech: Speech) -> str:
     return "\n".join(
         (
             head,
-            f'<title id="title">{title}</title>',
-            f'<desc id="told">{told}</desc>',
+            f'<title id="title">{escape(title)}</title>',
+            f'<desc id="told">{escape(told)}</desc>',
             f'<rect width="{WIDE}" height="{height}" fill="#ffffff"/>',
             *body,
             "</svg>",
@@ -157,12 +158,17 @@ def _axis(scale: Scale, speech: Speech, height: int) -> Iterator[str]:
         yield _text(x, height - FOOT + 18, tick.label, QUIET, "middle")
 
 
+def _head(title: str) -> Iterator[str]:
+    for number, text in enumerate(wrap(title, 100)):
+        yield _text(12, 28 + 22 * number, text, INK, size=17)
+
+
 def _keys(speech: Speech) -> Iterator[str]:
     for number, (key, colour) in enumerate((("increases", DEEP), ("index", AMBER))):
-        y = 20 + number * 24
+        y = TOP - 76 + number * 24
         yield f'<rect x="{LEFT}" y="{y}" width="{BAR}" height="{BAR}" fill="{colour}"/>'
         yield _text(LEFT + BAR + 8, y + BAR - 4, speech.say(words(f"shortfall-key-{key}")), INK)
-    yield _text(WIDE - 12, 34, speech.say(words("shortfall-head-gap")), INK, "end")
+    yield _text(WIDE - 12, TOP - 62, speech.say(words("shortfall-head-gap")), INK, "end")
 
 
 def _text(x: float, y: int, text: str, colour: str, anchor: str = "start", size: int = 13) -> str:

@@ -37,7 +37,7 @@ def shortfall(context: click.Context, /, *, as_of: date, as_json: bool, out: Pat
     if out is not None:
         out.write_text(office.svg(book, screen.speech), encoding="utf-8")
     if as_json:
-        told = screen.speech.say(office.alternative(book))
+        told = office.alternative(book, screen.speech)
         screen.json({**office.plain(book), "as_of": as_of.isoformat(), "in_words": told})
         return
     screen.line(screen.speech.say(office.sentence(book)), style="bold")

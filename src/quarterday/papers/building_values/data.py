@@ -175,9 +175,22 @@ def _coinsurance(setting: Setting, c: Coinsured) -> Data:
     )
     return {
         "heading": setting.say(f"building-values-clause-title-{which}", share=share),
-        "lead": lead,
+        "lead": " ".join((lead, *_safe(setting, c))),
         "chart": _losses(setting, c) if c.penalised else None,
     }
+
+
+def _safe(setting: Setting, c: Coinsured) -> Iterator[str]:
+    """Yield the amount that is safe from the clause and its price, where less is insured."""
+    if c.safe is None or not c.required.money or c.safe.money <= c.position.carried:
+        return
+    certainty = setting.case.parameter("values.safe-certainty").value
+    priced = "" if c.price_of_safe else "-unpriced"
+    price = _dollar(c.price_of_safe.money) if c.price_of_safe else ""
+    assert isinstance(certainty, Rate)
+    yield setting.say(
+        f"values-page-safe{priced}", amount=c.safe.money, certainty=certainty, price=price
+    )
 
 
 def _losses(setting: Setting, c: Coinsured) -> Data:

@@ -1,8 +1,8 @@
 shortfall-behind = Automatic increases added { $increases }; building costs rose { $index }. The book is { $gap } behind, { $share } of what its buildings cost.
 shortfall-ahead = Automatic increases added { $increases }; building costs rose { $index }. The book is { $gap } ahead, { $share } of what its buildings cost.
 shortfall-none = No building of the book has both a valuation and a known automatic increase.
-shortfall-alternative = Automatic increases since the valuations against the rise of building costs. { $rows }.
-shortfall-row = { $province }: increases { $increases }, costs { $index }, gap { $gap }
+shortfall-alternative = Automatic increases since the valuations against the rise of building costs.
+shortfall-row = { $province }: increases { $increases }, costs { $index }, gap { $gap }.
 shortfall-buildings = { $n ->
     [one] { $n } building
    *[other] { $n } buildings

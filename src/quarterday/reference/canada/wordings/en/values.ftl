@@ -99,6 +99,8 @@ values-how-penalty-expected = The mean over all true costs the valuation allows,
 values-safe-amount = Amount that keeps { $building } clear of the clause, { $certainty } certain
 values-how-safe-amount = The least amount the clause asks for, raised until the true cost is { $certainty } certain to be covered. The estimate may be off by { $error } (standard error).
 values-price-of-safe = Added premium a year for that amount at { $building }, before tax
+values-page-safe = Insured for { $amount }, you could be { $certainty } sure of meeting the clause. That adds about { $price } a year before tax.
+values-page-safe-unpriced = Insured for { $amount }, you could be { $certainty } sure of meeting the clause. We will ask the insurer for the price.
 
 ## Steps of a loss
 

@@ -1,8 +1,8 @@
 shortfall-behind = Les hausses automatiques ont ajouté { $increases }; les coûts de construction ont monté de { $index }. Le portefeuille a { $gap } de retard, soit { $share } du coût de ses bâtiments.
 shortfall-ahead = Les hausses automatiques ont ajouté { $increases }; les coûts de construction ont monté de { $index }. Le portefeuille a { $gap } d'avance, soit { $share } du coût de ses bâtiments.
 shortfall-none = Aucun bâtiment du portefeuille n'a à la fois une évaluation et une hausse automatique connue.
-shortfall-alternative = Hausses automatiques depuis les évaluations et hausse des coûts de construction. { $rows }.
-shortfall-row = { $province } : hausses { $increases }, coûts { $index }, écart { $gap }
+shortfall-alternative = Hausses automatiques depuis les évaluations et hausse des coûts de construction.
+shortfall-row = { $province } : hausses { $increases }, coûts { $index }, écart { $gap }.
 shortfall-buildings = { $n ->
     [one] { $n } bâtiment
    *[other] { $n } bâtiments

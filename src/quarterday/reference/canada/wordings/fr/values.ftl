@@ -99,6 +99,8 @@ values-how-penalty-expected = La moyenne sur tous les coûts réels que l'évalu
 values-safe-amount = { $building } : montant qui met à l'abri de la clause, avec une certitude de { $certainty }
 values-how-safe-amount = Le montant minimal qu'exige la clause, haussé jusqu'à couvrir le coût réel avec une certitude de { $certainty }. L'estimation peut s'écarter de { $error } (écart-type).
 values-price-of-safe = { $building } : prime annuelle ajoutée pour ce montant, avant taxe
+values-page-safe = Assuré pour { $amount }, le bâtiment respecterait la clause avec une certitude de { $certainty }. Cela ajoute environ { $price } par année avant taxe.
+values-page-safe-unpriced = Assuré pour { $amount }, le bâtiment respecterait la clause avec une certitude de { $certainty }. Nous demanderons le prix à l'assureur.
 
 ## Steps of a loss
 
