@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from functools import partial
 
-from quarterday.core.file.entry import Place
 from quarterday.core.file.layout import SHEETS, Sheet
 from quarterday.core.file.records import (
     Building,
@@ -31,7 +30,7 @@ from quarterday.intake.cells import BadCell
 from quarterday.intake.faults import READ_AS, Fault, shown
 from quarterday.intake.ids import Ids
 from quarterday.intake.refer import Known, Referee
-from quarterday.intake.table import Line
+from quarterday.intake.table import Line, place
 from quarterday.intake.termsheets import terms
 from quarterday.intake.vocabulary import Names
 from quarterday.intake.work import Work
@@ -57,7 +56,7 @@ def work_out(work: Work, names: Names, *, terms_held: bool) -> None:
     work.faults += referee.notes
     for sheet in _WHOLE:
         _whole(work, sheet)
-    if work.file is None and not any(isinstance(i.record, Organisation) for i in work.items):
+    if work.file is None and not any(i.kind == Organisation.kind for i in work.items):
         _refuse_all(work)
     else:
         terms(work, held=terms_held)
@@ -112,7 +111,7 @@ def _whole(work: Work, sheet: Sheet) -> None:
     held = {tuple(key_text(getattr(r, f)) for f in fields): r for r in records}
     groups = grouped(work.good_lines(sheet), fields, work.faults)
     for group, record in each_made(groups, partial(_record, sheet, held)):
-        work.add(record, (Place(sheet=line.of.name, row=line.row) for line in group.lines))
+        work.add(record, (place(line) for line in group.lines))
 
 
 def _record(sheet: Sheet, held: Mapping[Key, Record], group: Group) -> Record:

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any, Literal, TypeVar
 
 from pydantic import BaseModel
 
 from quarterday.core.file.entry import Draft, Origin
-from quarterday.core.file.records import Record
+from quarterday.core.file.records import BY_KIND, Record
 from quarterday.intake.assemble import PART_KEYS, Key, key_text
 
 Status = Literal["new", "changed", "unchanged"]
@@ -34,18 +34,37 @@ class Change:
 
 @dataclass(frozen=True, slots=True)
 class Item:
-    """A record of the workbook, and what it would do to the account's file."""
+    """A record of the workbook, and what it would do to the account's file.
+
+    The record is held as its canonical text, which takes a tenth of the room: a book has many.
+    """
 
     account: str
     status: Status
-    record: Record
-    origin: Origin
+    kind: str
+    key: str
+    body: str = field(repr=False)
+    origin: Origin = field(repr=False)
     changes: tuple[Change, ...] = ()
+
+    @property
+    def record(self) -> Record:
+        """The record, read from its text."""
+        return BY_KIND[self.kind].read(self.body)
 
     def draft(self) -> Draft:
         """Return the item as it would be added to the file."""
-        record = self.record
-        return Draft(ACT, record.kind, record.key, record.body(), self.origin)
+        return Draft(ACT, self.kind, self.key, self.body, self.origin)
+
+
+def item_of(account: str, old: Record | None, record: Record, origin: Origin) -> Item:
+    """Return what ``record`` would do to a file that holds ``old``."""
+    if old is None:
+        status: Status = "new"
+    else:
+        status = "unchanged" if old == record else "changed"
+    found = changes(old, record) if old is not None else ()
+    return Item(account, status, record.kind, record.key, record.body(), origin, found)
 
 
 def changes(old: BaseModel, new: BaseModel) -> tuple[Change, ...]:

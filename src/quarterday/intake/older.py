@@ -14,16 +14,15 @@ from quarterday.intake.faults import Fault, Spot
 _DATED = ("valued_on", "confirmed_on")
 
 
-def questions(file: File, item: Item) -> Iterator[Fault]:
+def questions(file: File, item: Item, record: Record) -> Iterator[Fault]:
     """Yield what a person has to accept before an item may go on: older facts, lines lost."""
-    for said in (*_older(file, item), *_lost(item)):
+    for said in (*_older(file, record), *_lost(item)):
         place = item.origin.places[0]
         remedy = words("intake-older-remedy")
         yield Fault("asks", Spot(place.sheet, place.row), said, remedy, account=item.account)
 
 
-def _older(file: File, item: Item) -> Iterator[Words]:
-    record = item.record
+def _older(file: File, record: Record) -> Iterator[Words]:
     if isinstance(record, Terms):
         newest = max((t.start for t in file.all(Terms) if t.stage == record.stage), default=None)
         if newest is not None and record.start < newest:

@@ -102,6 +102,7 @@ def plan(
     for account, lines in sorted(_by_account(tables).items()):
         work = Work(account, existing(account), lines, source)
         work_out(work, names, terms_held=mapping.terms_unread)
+        work.let_go()
         works.append(work)
     faults += [fault for work in works for fault in work.faults]
     faults += [fault for t in tables for line in t.lines for fault in line.faults]
@@ -207,7 +208,7 @@ def _left_alone(works: list[Work]) -> Iterator[Fault]:
     for work in works:
         if work.file is None:
             continue
-        named = {(item.record.kind, item.record.key) for item in work.items}
+        named = {(item.kind, item.key) for item in work.items}
         kinds = {lines[0].of.sheet.record.kind for lines in work.lines.values() if lines}
         count.update(
             kind for kind, key in work.file.held if kind in kinds and (kind, key) not in named

@@ -109,16 +109,17 @@ def title(record: Record) -> Words:
 
 def changed(item: Item) -> Iterator[Words]:
     """Yield what changes in a record, field by field, with the old and the new value."""
+    record = item.record
     for change in item.changes:
-        said: dict[str, Said] = {"account": item.account, "record": title(item.record)}
+        said: dict[str, Said] = {"account": item.account, "record": title(record)}
         if change.part:
             said["line"] = _line(change)
         if change.part and not change.field:
             yield words("intake-line-new" if change.old is None else "intake-line-gone", **said)
             continue
-        said["field"] = field_label(change.field, item.record.kind)
-        said["old"] = _value(item.record, change, change.old)
-        said["new"] = _value(item.record, change, change.new)
+        said["field"] = field_label(change.field, record.kind)
+        said["old"] = _value(record, change, change.old)
+        said["new"] = _value(record, change, change.new)
         yield words("intake-line-change" if change.part else "intake-change", **said)
 
 
@@ -181,7 +182,7 @@ def _new(items: tuple[Item, ...]) -> Iterator[Words]:
     """Yield what is new, an account at a time."""
     by_account: dict[str, Counter[str]] = defaultdict(Counter)
     for item in items:
-        by_account[item.account][item.record.kind] += 1
+        by_account[item.account][item.kind] += 1
     for account, kinds in by_account.items():
         counts = tuple(
             words("intake-count", count=n, kind=Term("record", kind)) for kind, n in kinds.items()

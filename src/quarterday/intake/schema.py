@@ -31,8 +31,8 @@ _TYPES: dict[CellKind, str] = {
 }
 _MISSING = ["", "N/A", "n/d"]
 _INTRODUCTION = (
-    "Made from the layout by `python -m quarterday.intake.schema`. [workbook.md](workbook.md) says\n"
-    "how cells are read. **must**: a row without it is refused, unless the file knows it already."
+    "Made from the layout by `python -m quarterday.intake.schema`. [workbook.md](workbook.md)\n"
+    "says how cells are read. **must**: a row without it is refused, unless it is on file already."
 )
 _HOLDS: dict[CellKind, str] = {
     "integer": "whole number",

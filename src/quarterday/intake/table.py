@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
 
+from quarterday.core.file.entry import Place
 from quarterday.core.file.layout import ACCOUNT, CellKind, Sheet
 from quarterday.core.words import Term, Words, words
 from quarterday.intake.cells import BadCell, Readings, Said, Value, read_column
@@ -224,3 +225,11 @@ def _repeat(
     for n in covered:
         row, cells = rows[n]
         rows[n] = row, [*cells[:at], value, *cells[at + 1 :]]
+
+
+_GIVEN = {"sheet", "row", "part"}
+
+
+def place(line: Line, part: str = "") -> Place:
+    """Return where a line stands; its values are known to be sound, so that none is checked."""
+    return Place.model_construct(_GIVEN, sheet=line.of.name, row=line.row, field="", part=part)

@@ -34,7 +34,7 @@ from quarterday.intake.cells.base import bad
 from quarterday.intake.changes import by_key, part_key
 from quarterday.intake.faults import Fault
 from quarterday.intake.labels import field_label
-from quarterday.intake.table import Line
+from quarterday.intake.table import Line, place
 from quarterday.intake.work import Work, says_all
 
 TERMS = next(sheet for sheet in SHEETS if sheet.record is Terms and sheet.part is None)
@@ -119,7 +119,7 @@ def _part(work: Work, sheet: Sheet, lines: list[Line], base: Terms | None) -> tu
     groups = grouped(_good(lines), PART_KEYS[name], work.faults)
     found = each_made(groups, lambda g: made(model, g.said, _held(name, g.key, on_file), sheet))
     new = tuple(part for _, part in found)
-    return held if _sorted(name, new) == _sorted(name, held) else new
+    return held if held and _sorted(name, new) == _sorted(name, held) else new
 
 
 def _held(name: str, key: Key, on_file: Mapping[Key, Part]) -> Part | None:
@@ -174,4 +174,4 @@ def _places(lines: list[Line]) -> Iterator[Place]:
     for line in lines:
         part = line.of.sheet.part
         key = "/".join(key_of(line.said, PART_KEYS[part])) if part else ""
-        yield Place(sheet=line.of.name, row=line.row, part=f"{part}/{key}" if part else "")
+        yield place(line, f"{part}/{key}" if part else "")

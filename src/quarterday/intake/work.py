@@ -11,7 +11,7 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.layout import SHEETS, Sheet
 from quarterday.core.file.records import Record
 from quarterday.intake.assemble import KEYS, PART_KEYS, require
-from quarterday.intake.changes import Item, changes
+from quarterday.intake.changes import Item, item_of
 from quarterday.intake.faults import Fault
 from quarterday.intake.older import questions
 from quarterday.intake.table import Line
@@ -59,15 +59,15 @@ class Work:
     def add(self, record: Record, places: Iterable[Place]) -> None:
         """Add a record: new, changed or unchanged, with what has to be asked about it."""
         old, origin = self.held(type(record), record.key), self.source.origin(places)
-        if old is None:
-            item = Item(self.account, "new", record, origin)
-        elif old == record:
-            item = Item(self.account, "unchanged", record, origin)
-        else:
-            item = Item(self.account, "changed", record, origin, changes(old, record))
+        item = item_of(self.account, old, record, origin)
         self.items.append(item)
         if self.file is not None and item.status != "unchanged":
-            self.faults += questions(self.file, item)
+            self.faults += questions(self.file, item, record)
+
+    def let_go(self) -> None:
+        """Forget what the lines said, once it is all worked out; a book has very many."""
+        for line in self.all_lines():
+            line.said = {}
 
 
 def says_all(line: Line) -> bool:
