@@ -1,0 +1,163 @@
+"""Credibility and limited means on their own: published rows, sentences, and what is refused."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from decimal import Decimal
+from typing import Any
+
+import pytest
+from tests.core.risk.test_credibility import states
+
+from quarterday.catalogue.speech import Speech
+from quarterday.core.given import Unusable
+from quarterday.core.reference import Reference
+from quarterday.core.risk import calc
+
+
+def groups(model: str, given: Mapping[str, list[Any]], **weights: list[Any]) -> dict[str, Any]:
+    made = {name: {"values": [None if v is None else str(v) for v in values]}
+            for name, values in given.items()}  # fmt: skip
+    for name, found in weights.items():
+        made[name]["weights"] = [str(w) for w in found]
+    return {"model": model, "groups": made}
+
+
+def test_five_states_come_out_as_printed(canada: Reference) -> None:
+    """The actuar package's vignette on credibility: 1684, 89639, 139120026."""
+    given = {
+        "model": "buhlmann-straub",
+        "groups": {
+            f"state {n}": {"values": [str(v) for v in s.values],
+                           "weights": [str(w) for w in s.weights or ()]}
+            for n, s in enumerate(states(weighted=True), 1)
+        },
+    }  # fmt: skip
+    done = calc.credibility(given, canada)
+    assert (round(float(done["collective"])), round(float(done["between"]))) == (1684, 89639)
+    assert round(float(done["within"])) == 139120026
+    assert round(float(done["groups"]["state 4"]["estimate"]), 2) == 1442.97
+
+
+def test_a_negative_variance_is_printed_as_such(canada: Reference) -> None:
+    """Loss Data Analytics, example 9.6.2."""
+    done = calc.credibility(groups("buhlmann", {"A": [3, 0, 0], "B": [3, 0, 3]}), canada)
+    assert (done["between"], done["k"]) == ("-0.500000", "unlimited")
+    assert {g["credibility"] for g in done["groups"].values()} == {"0.000000"}
+    assert "no more than chance" in Speech(canada, "en").say(done["steps"][0])
+    assert "-0.5" in Speech(canada, "en").say(done["steps"][0])
+
+
+def test_a_group_that_was_never_observed_is_told(canada: Reference) -> None:
+    done = calc.credibility(
+        groups("buhlmann", {"A": [0, 1, 0], "B": [2, 1, 2], "C": [None]}), canada
+    )
+    assert done["groups"]["C"]["own"] is None
+    assert "C was not observed" in Speech(canada, "en").say(done["steps"][-1])
+
+
+def test_a_record_of_claims_beside_a_prior(canada: Reference) -> None:
+    """z = years / (years + prior years) = 7/10, so seven parts are the record."""
+    given = {"model": "gamma-poisson", "claims": 2, "years": 7, "mean": "0.1", "prior_years": 3}
+    done = calc.credibility(given, canada)
+    assert done["credibility"] == "0.700000"
+    assert done["mean"] == "0.230000"  # (0.3 + 2) / (3 + 7)
+    said = Speech(canada, "en").say(done["steps"][1])
+    assert said == "7 parts your record, 3 parts organisations like yours."
+    french = Speech(canada, "fr").say(done["steps"][1]).replace("’", "'")
+    assert french == "7 parts de votre dossier, 3 parts d'organismes comme le vôtre."
+
+
+def test_the_familiar_number(canada: Reference) -> None:
+    """1,082 claims (CAS PCAS LIX, 1972), 1,082.22 with the normal's own quantile; rounded up."""
+    given = {"model": "full", "chance": "0.9", "within": "0.05", "claims": 300}
+    done = calc.credibility(given, canada)
+    assert float(done["claims_for_full"]) == pytest.approx(1082.22, abs=0.01)
+    assert float(done["credibility"]) == pytest.approx(0.5266, abs=1e-4)
+
+
+def test_limited_means_of_the_published_table(canada: Reference) -> None:
+    """Loss Data Analytics, appendix: Pareto of shape 3 and scale 200, to a hundredth."""
+    given = {"distribution": "pareto", "shape": 3, "scale": 200, "at": [100, 250, 500, 1000]}
+    found = calc.limited_mean(given, canada)["limited_means"]
+    assert [float(v) for v in found.values()] == pytest.approx(
+        [55.55, 80.25, 91.84, 97.22], abs=0.0101
+    )
+
+
+def test_what_a_deductible_keeps_with_inflation(canada: Reference) -> None:
+    """Loss Data Analytics 3: exponential 1,000 and 5 % more, over 100, at most 500: 361.66."""
+    given = {"distribution": "exponential", "mean": 1000, "factor": "1.05",
+             "deductible": 100, "limit": 500}  # fmt: skip
+    done = calc.limited_mean(given, canada)
+    assert float(done["paid"]) == pytest.approx(361.66, abs=0.01)
+    assert float(done["paid_when_paid"]) == pytest.approx(397.797, abs=2e-3)
+    assert float(done["paid"]) + float(done["kept"]) == pytest.approx(1050, abs=1e-5)
+
+
+@pytest.mark.parametrize(
+    ("given", "id"),
+    [
+        ({}, "given-choice"),
+        ({"model": "other"}, "given-choice"),
+        ({"model": "buhlmann"}, "given-missing"),
+        ({"model": "buhlmann", "groups": {}, "x": 1}, "given-wrong"),
+        (groups("buhlmann", {"A": [1, 2]}), "risk-two-groups"),
+        (groups("buhlmann", {"A": [1, 2], "B": [2]}, A=[1, 1]), "risk-no-weights"),
+        (groups("buhlmann-straub", {"A": [1, 2], "B": [2]}, A=[1]), "risk-weights-count"),
+        ({"model": "gamma-poisson", "claims": 1, "years": -1, "mean": 1, "prior_years": 1},
+         "given-wrong"),
+        ({"model": "gamma-poisson", "claims": 1, "years": 1, "mean": 1, "prior_years": 0},
+         "given-wrong"),
+        ({"model": "full", "chance": 1, "within": "0.1"}, "given-wrong"),
+    ],
+)  # fmt: skip
+def test_credibility_refuses_what_it_cannot_use(
+    canada: Reference, given: Mapping[str, object], id: str
+) -> None:
+    with pytest.raises(Unusable) as refused:
+        calc.credibility(given, canada)
+    assert refused.value.words.id == id
+    for language in ("en", "fr"):
+        assert Speech(canada, language).say(refused.value.words)
+
+
+@pytest.mark.parametrize(
+    ("given", "id"),
+    [
+        ({"distribution": "normal"}, "given-choice"),
+        ({"distribution": "pareto", "shape": 2}, "risk-distribution-needs"),
+        ({"distribution": "gamma", "shape": 2, "scale": 1, "mu": 1}, "risk-distribution-needs"),
+        ({"distribution": "pareto", "shape": 1, "scale": 1}, "risk-no-mean"),
+        ({"distribution": "exponential", "mean": 0}, "given-wrong"),
+        ({"distribution": "exponential", "mean": 1.5}, "given-number"),
+        ({"distribution": "exponential", "mean": 1, "deductible": -1}, "given-wrong"),
+        ({"distribution": "exponential", "mean": 1, "share": 2}, "given-wrong"),
+    ],
+)
+def test_limited_means_refuse_what_they_cannot_use(
+    canada: Reference, given: Mapping[str, object], id: str
+) -> None:
+    with pytest.raises(Unusable) as refused:
+        calc.limited_mean(given, canada)
+    assert refused.value.words.id == id
+    for language in ("en", "fr"):
+        assert Speech(canada, language).say(refused.value.words)
+
+
+def test_a_largest_loss_gives_any_distribution_a_mean(canada: Reference) -> None:
+    given = {"distribution": "pareto", "shape": 1, "scale": 100, "most": 100}
+    assert float(calc.limited_mean(given, canada)["mean"]) == pytest.approx(69.3147, abs=1e-4)
+
+
+def test_every_step_is_said_in_both_languages(canada: Reference) -> None:
+    asked = [
+        calc.credibility(groups("buhlmann", {"A": [0, 1, 0], "B": [2, 1, 2]}), canada),
+        calc.credibility({"model": "full", "chance": "0.9", "within": "0.05"}, canada),
+        calc.limited_mean({"distribution": "lognormal", "mu": 7, "sigma": "1.5",
+                           "at": [Decimal(1000)]}, canada),
+    ]  # fmt: skip
+    for done in asked:
+        english = [Speech(canada, "en").say(step) for step in done["steps"]]
+        french = [Speech(canada, "fr").say(step) for step in done["steps"]]
+        assert all(a != b for a, b in zip(english, french, strict=True))
