@@ -15,6 +15,7 @@ from quarterday.core.income import calc as income
 from quarterday.core.premium import calc as premium
 from quarterday.core.premium import calc_payments as payments
 from quarterday.core.premium import calc_tables as tables
+from quarterday.core.risk import calc as risk
 from quarterday.core.values import calc as values
 
 Calculation = Callable[..., Mapping[str, Any]]
@@ -24,6 +25,8 @@ CALCULATIONS: Mapping[str, Calculation] = {
     "income": income.income,
     "tax": premium.tax,
     "apportion": premium.apportion,
+    "credibility": risk.credibility,
+    "limited-mean": risk.limited_mean,
     "apportion-table": tables.apportion_table,
     "split-change": tables.split_change,
     "instalments": payments.instalments,
