@@ -15,8 +15,10 @@ from quarterday.cli.commands import (
     packages,
     premium,
     proof,
+    reading,
     reference,
     reviewing,
+    serve,
     shortfall,
 )
 from quarterday.cli.screen import Screen
@@ -85,6 +87,7 @@ for command in (
     reviewing.sign,
     packages.package,
     premium.premium,
+    reading.read,
     proof.verify,
     reference.rules,
     reference.causes,
@@ -93,6 +96,8 @@ for command in (
     reference.not_covered_here,
     shortfall.shortfall,
     calc.calc,
+    serve.serve,
+    serve.person,
 ):
     cli.add_command(command)
 

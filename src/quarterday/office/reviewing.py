@@ -11,7 +11,9 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import ReviewSigned
 from quarterday.core.reference import Reference
 from quarterday.core.review.review import Review, review
+from quarterday.core.words import words
 from quarterday.office import plain
+from quarterday.office.trouble import Trouble
 from quarterday.store import ledger
 
 
@@ -26,11 +28,27 @@ def digest(done: Review, reference: Reference) -> str:
     return hashed(canonical(plain.review(done, Speech(reference, "en"))))
 
 
+class Moved(Trouble):
+    """Raised when a file is not any more what the signer read."""
+
+
 def sign(
-    id: str, reference: Reference, *, reviewer: str, licence: str, as_of: date, by: str
+    id: str,
+    reference: Reference,
+    *,
+    reviewer: str,
+    licence: str,
+    as_of: date,
+    by: str,
+    seen: int | None = None,
 ) -> Entry:
-    """Record that a named licensed person reviewed the file as on a day."""
+    """Record that a named licensed person reviewed the file as on a day.
+
+    ``seen`` is the newest entry of the file that was read; Moved when there is a newer one.
+    """
     file, done = review_file(id, reference, as_of)
+    if seen is not None and seen != file.seq:
+        raise Moved(words("acts-moved", file=id))
     record = ReviewSigned(
         renewal=done.renewal,
         as_of=as_of,

@@ -90,6 +90,8 @@ def _file_row(file: File, head: Head, terms: Sequence[Terms]) -> Row:
         province=who.province if who else "",
         organisation_class=who.organisation_class if who else "",
         language=who.language if who else "",
+        office=(who.office if who else None) or "",
+        broker=(who.broker if who else None) or "",
         registration_number=(who.registration_number if who else None) or "",
         renewal_date=file.renewal if who else None,
         currency=terms[-1].currency if terms else "",

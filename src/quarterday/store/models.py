@@ -72,6 +72,8 @@ class IndexedFile(models.Model):
     province = models.CharField(max_length=80)
     organisation_class = models.CharField(max_length=80)
     language = models.CharField(max_length=80)
+    office = models.CharField(max_length=300, db_index=True)
+    broker = models.CharField(max_length=300)
     registration_number = models.CharField(max_length=300, db_index=True)
     renewal_date = models.DateField(null=True, db_index=True)
     currency = models.CharField(max_length=80)
@@ -146,6 +148,49 @@ class IndexedCoverage(_OfFile):
 
     def __str__(self) -> str:
         return f"{self.file_id}/{self.coverage}/{self.location}"
+
+
+class Standing(models.Model):
+    """Where a file's renewal stood on a day: made from the file, the reference data and the day.
+
+    ``seq`` and ``day`` say what it was made from; a newer entry or another day makes it stale.
+    """
+
+    personal_data: ClassVar[str] = "none"
+
+    file = models.OneToOneField(
+        IndexedFile, models.DO_NOTHING, db_constraint=False, primary_key=True
+    )
+    seq = models.PositiveIntegerField()
+    day = models.DateField(db_index=True)
+    renewal = models.DateField(null=True, db_index=True)
+    state = models.CharField(max_length=20, db_index=True)
+    late = models.PositiveIntegerField()
+    impossible = models.PositiveIntegerField()
+    next_step = models.CharField(max_length=40)
+    next_who = models.CharField(max_length=20)
+    next_by = models.DateField(null=True)
+
+    def __str__(self) -> str:
+        return f"{self.file_id} on {self.day}"
+
+
+class StandingDue(models.Model):
+    """A step of a file's renewal that is still to be done; written with the file's standing."""
+
+    personal_data: ClassVar[str] = "none"
+
+    file = models.ForeignKey(IndexedFile, models.DO_NOTHING, db_constraint=False)
+    renewal = models.DateField()
+    step = models.CharField(max_length=40)
+    who = models.CharField(max_length=20)
+    start_by = models.DateField()
+    latest = models.DateField(db_index=True)
+    is_late = models.BooleanField()
+    is_impossible = models.BooleanField()
+
+    def __str__(self) -> str:
+        return f"{self.file_id}/{self.step}"
 
 
 class Original(models.Model):

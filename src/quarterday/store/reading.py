@@ -36,6 +36,8 @@ class Listed:
     province: str
     organisation_class: str
     language: str
+    office: str
+    broker: str
     renewal_date: date | None
     currency: str
     premium_expiring: Decimal | None

@@ -29,7 +29,7 @@ from django.db.models import F, Max, Window
 
 from quarterday.core.file.chain import GENESIS, hashed
 from quarterday.core.file.entry import canonical
-from quarterday.store import locks
+from quarterday.store import keys, locks
 from quarterday.store.models import LedgerEntry, Seal
 
 KEY_FILE, LIST_FILE = "seal.key", "seals.txt"
@@ -52,27 +52,12 @@ def _home() -> Path:
 
 def ensure_key() -> Path:
     """Make the signing key when there is none, readable by its owner alone; return its file."""
-    path = _home() / KEY_FILE
-    if not path.exists():
-        key = Ed25519PrivateKey.generate()
-        pem = key.private_bytes(Encoding.PEM, PrivateFormat.PKCS8, NoEncryption())
-        _write_once(path, pem)
-    return path
+    return keys.ensure(_home() / KEY_FILE, _new_key)
 
 
-def _write_once(path: Path, data: bytes) -> None:
-    """Write a file that its owner alone may read, whole or not at all; never over another."""
-    part = path.with_suffix(f".{os.getpid()}")
-    with os.fdopen(os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "wb") as out:
-        out.write(data)
-        out.flush()
-        os.fsync(out.fileno())
-    try:
-        os.link(part, path)
-    except FileExistsError:
-        pass  # somebody else made it first: theirs counts
-    finally:
-        part.unlink()
+def _new_key() -> bytes:
+    key = Ed25519PrivateKey.generate()
+    return key.private_bytes(Encoding.PEM, PrivateFormat.PKCS8, NoEncryption())
 
 
 def _key() -> Ed25519PrivateKey:

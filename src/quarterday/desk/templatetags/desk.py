@@ -1,0 +1,160 @@
+"""How templates speak: every sentence is a wording, every value is said in the reader's voice."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+from decimal import Decimal
+from typing import Any
+from urllib.parse import urlencode
+
+from django import template
+from django.template import Context
+from django.urls import reverse
+from django.utils.html import format_html, format_html_join
+
+from quarterday.catalogue.speech import Speech
+from quarterday.core.file.layout import Column
+from quarterday.core.file.records import Record
+from quarterday.core.money import Money
+from quarterday.core.words import Term, words
+from quarterday.desk import charts
+from quarterday.desk.filepage import anchor
+from quarterday.intake.labels import choice, field_label
+from quarterday.office.forms import columns, sheet_of
+
+register = template.Library()
+
+
+def _speech(context: Context) -> Speech:
+    speech = context["speech"]
+    assert isinstance(speech, Speech)
+    return speech
+
+
+@register.simple_tag(takes_context=True)
+def say(context: Context, id: str, **args: Any) -> str:  # noqa: ANN401 - whatever a wording takes
+    """Return the wording ``id`` in the reader's language."""
+    return _speech(context).say(words(id, **args))
+
+
+@register.simple_tag(takes_context=True)
+def speak(context: Context, what: Any) -> str:  # noqa: ANN401 - anything that can be said
+    """Return anything in words; nothing for None."""
+    return "" if what is None else _speech(context).say(what)
+
+
+@register.simple_tag(takes_context=True)
+def name(context: Context, catalogue: str, id: str) -> str:
+    """Return the name of a catalogue's entry; the id itself where it has none."""
+    speech = _speech(context)
+    if not id:
+        return ""
+    known = {"coverage": speech.reference.coverages, "cause": speech.reference.causes,
+             "province": speech.reference.provinces}  # fmt: skip
+    if catalogue in known and id not in known[catalogue]:
+        return id
+    return speech.say(Term(catalogue, id))
+
+
+@register.filter
+def get(held: Any, key: Any) -> Any:  # noqa: ANN401 - a mapping's own types
+    """Return what a mapping holds under a key; None when nothing."""
+    return held.get(key) if held is not None else None
+
+
+@register.filter
+def holds(held: Any, kind: str) -> bool:  # noqa: ANN401 - a file's records
+    """Tell whether a file holds the one record of a kind."""
+    return (kind, "") in held
+
+
+@register.filter(name="anchor")
+def anchored(id: str) -> str:
+    """Return a finding's id as an address's fragment."""
+    return anchor(id)
+
+
+@register.filter
+def of_language(id: str) -> Term:
+    """Return a language's name, to be spoken."""
+    return Term("language", id)
+
+
+@register.simple_tag(takes_context=True)
+def diary_step(context: Context, step: str) -> str:
+    """Return what a step of the diary is called."""
+    return _speech(context).say(words(f"diary-{step}"))
+
+
+@register.simple_tag(takes_context=True)
+def dollars(context: Context, amount: Decimal) -> str:
+    """Return an amount in words."""
+    return _speech(context).say(Money(amount))
+
+
+@register.simple_tag(takes_context=True)
+def edit_link(context: Context, record: Record) -> str:
+    """Return the link to a record's form."""
+    query = urlencode({"kind": record.kind, "key": record.key})
+    address = f"{reverse('edit', args=[context['file'].id])}?{query}"
+    speech = _speech(context)
+    what = speech.say(Term("record", record.kind))
+    return format_html(
+        '<a class="pen" href="{}">{}<span class="hidden"> {} {}</span></a>',
+        address, speech.say(words("desk-edit-do")), what, record.key,
+    )  # fmt: skip
+
+
+@register.simple_tag(takes_context=True)
+def record(context: Context, held: Record) -> str:
+    """Return a record's known fields as a list of names and values."""
+    speech, found = _speech(context), []
+    sheet = sheet_of(held.kind)
+    for column in columns(sheet) if sheet else ():
+        value = getattr(held, column.field, None)
+        if value not in (None, "", ()):
+            said = speech.say(field_label(column.field, held.kind))
+            found.append((said, _field(value, column, held.kind, speech)))
+    if not found:
+        return speech.say(words("desk-nothing-known"))
+    return format_html(
+        '<dl class="pairs">{}</dl>',
+        format_html_join("", '<dt>{}</dt><dd class="pre">{}</dd>', found),
+    )
+
+
+def _field(value: Any, column: Column, kind: str, speech: Speech) -> str:  # noqa: ANN401 - any field
+    if column.kind == "choice":
+        return speech.say(choice(kind, column.field, value))
+    if column.kind == "amount":
+        return speech.say(Money(value))
+    if column.refers == "province" and value in speech.reference.provinces:
+        return speech.say(Term("province", value))
+    if column.field.startswith("year") or column.field.endswith("_year"):
+        return str(value)
+    return value.isoformat() if isinstance(value, date) else speech.say(value)
+
+
+@register.simple_tag(takes_context=True)
+def lines(context: Context, chart: Mapping[str, Any]) -> str:
+    """Return lines over time as a picture."""
+    return charts.lines(chart, _speech(context))
+
+
+@register.simple_tag
+def waterfall(chart: Mapping[str, Any], starts: str | None) -> str:
+    """Return a waterfall as a picture."""
+    return charts.waterfall(chart, starts)
+
+
+@register.simple_tag
+def stacked(chart: Mapping[str, Any]) -> str:
+    """Return bars in parts as a picture."""
+    return charts.stacked(chart)
+
+
+@register.simple_tag(takes_context=True)
+def bars(context: Context, rows: Sequence[Mapping[str, Any]]) -> str:
+    """Return plain bars as a picture."""
+    return charts.bars(rows, _speech(context))

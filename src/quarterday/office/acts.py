@@ -1,0 +1,134 @@
+"""The acts on one file: edit a fact, take one back, set a finding aside, record a decision."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from pydantic import ValidationError
+
+from quarterday.core.file.entry import Draft, Entry, Origin
+from quarterday.core.file.fold import File
+from quarterday.core.file.records import (
+    Decision,
+    FindingSetAside,
+    Note,
+    Organisation,
+    PaymentChoice,
+    Record,
+)
+from quarterday.core.review.review import Review
+from quarterday.core.words import words
+from quarterday.office.access import require_drafts
+from quarterday.office.trouble import Trouble
+from quarterday.people.models import Person
+from quarterday.store import ledger
+
+
+def _origin(person: Person) -> Origin:
+    return Origin(way="person", person=person.signed)
+
+
+def _add(person: Person, file: File, act: str, record: Record, seen: int) -> tuple[Entry, ...]:
+    draft = Draft(act, record.kind, record.key, record.body(), _origin(person))
+    return ledger.append(file.id, [draft], by=person.signed, expected_seq=seen)
+
+
+def edit(
+    person: Person, file: File, record: Record, seen: int, was: tuple[str, str] | None = None
+) -> tuple[Entry, ...]:
+    """Record a fact as it was typed; nothing is written when it says what stands already.
+
+    ``was`` is the kind and key the form was opened on. Conflict when the record was changed after
+    entry ``seen``; Trouble when a new record bears the key of another.
+    """
+    ref = (record.kind, record.key)
+    if was is None and ref in file.held:
+        raise Trouble(words("acts-same-key", key=record.key))
+    if was is not None and ref != was:
+        raise Trouble(words("acts-key-fixed", key=was[1]))
+    standing = file.held.get(ref)
+    if standing is not None and standing.record == record and file.seq == seen:
+        return ()
+    draft = Draft("edit", record.kind, record.key, record.body(), _origin(person))
+    require_drafts(person, "edit", file.id, [draft])
+    return ledger.append(file.id, [draft], by=person.signed, expected_seq=seen)
+
+
+def withdraw(person: Person, file: File, kind: str, key: str, seen: int) -> tuple[Entry, ...]:
+    """Take a record back; it stays readable in the history. Conflict as for ``edit``."""
+    if kind == Organisation.kind:
+        raise Trouble(words("acts-keeps-organisation"))
+    draft = Draft("withdraw", kind, key, None, _origin(person))
+    return ledger.append(file.id, [draft], by=person.signed, expected_seq=seen)
+
+
+def set_aside(
+    person: Person, file: File, done: Review, finding: str, reason: str, seen: int
+) -> tuple[Entry, ...]:
+    """Set a finding aside for this renewal, for a reason; Trouble without one."""
+    if not any(found.id == finding for found in done.findings):
+        raise Trouble(words("acts-no-finding", finding=finding[:80]))
+    record = _made(FindingSetAside, renewal=done.renewal, finding=finding, reason=_said(reason))
+    return _add(person, file, "set-aside", record, seen)
+
+
+def take_up(
+    person: Person, file: File, done: Review, finding: str, seen: int
+) -> tuple[Entry, ...]:  # fmt: skip
+    """Take up again a finding that was set aside."""
+    key = f"{done.renewal}/{finding}"
+    if (FindingSetAside.kind, key) not in file.held:
+        raise Trouble(words("acts-no-finding", finding=finding[:80]))
+    return withdraw(person, file, FindingSetAside.kind, key, seen)
+
+
+def decide(  # noqa: PLR0913 - a decision has these parts
+    person: Person,
+    file: File,
+    done: Review,
+    *,
+    question: str,
+    answer: str,
+    by: str,
+    on: date,
+    said: str,
+    seen: int,
+) -> tuple[Entry, ...]:
+    """Record what the leaders decided on one question, who of them said so, and when."""
+    if on > done.as_of:
+        raise Trouble(words("acts-future", day=on))
+    if question not in {f.id for f in done.findings if f.kind == "decide"}:
+        raise Trouble(words("acts-no-finding", finding=question[:80]))
+    record = _made(Decision, renewal=done.renewal, question=question, answer=answer,
+                   decided_on=on, by=_said(by), words=said.strip() or None)  # fmt: skip
+    return _add(person, file, "decide", record, seen)
+
+
+def choose_payment(
+    person: Person, file: File, done: Review, *, plan: str, by: str, on: date, seen: int
+) -> tuple[Entry, ...]:
+    """Record how the organisation pays the premium."""
+    if on > done.as_of:
+        raise Trouble(words("acts-future", day=on))
+    record = _made(PaymentChoice, renewal=done.renewal, plan=_said(plan), chosen_on=on,
+                   by=_said(by))  # fmt: skip
+    return _add(person, file, "choose-payment", record, seen)
+
+
+def note(person: Person, file: File, text: str, seen: int) -> tuple[Entry, ...]:
+    """Keep something in somebody's own words."""
+    number = 1 + max((int(n.id) for n in file.all(Note) if n.id.isdigit()), default=0)
+    return _add(person, file, "note", _made(Note, id=str(number), text=_said(text)), seen)
+
+
+def _said(text: str) -> str:
+    if not text.strip():
+        raise Trouble(words("acts-empty"))
+    return text.strip()
+
+
+def _made(kind: type[Record], **values: object) -> Record:
+    try:
+        return kind.model_validate(values)
+    except ValidationError:
+        raise Trouble(words("acts-not-possible")) from None

@@ -1,0 +1,1 @@
+"""Who may come in: people, their second factor, and what each may do in which office."""
