@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
-from collections import Counter, defaultdict
+from collections import defaultdict
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from quarterday.core.terms.settling.machine import Highest, Move, OfTotal, Plan, Share, UpTo
+from quarterday.core.terms.settling.machine import (
+    Cap,
+    Highest,
+    Move,
+    OfTotal,
+    Plan,
+    Share,
+    UpTo,
+)
 
 
 @dataclass(frozen=True)
@@ -27,42 +35,42 @@ def interpret(plan: Plan, rows: list[Row]) -> dict[str, list[Fraction]]:
     held["claim"] = [row.amount for row in rows]
     for move in plan.moves:
         live = [n for n, row in enumerate(rows) if _applies(move, row)]
-        live.sort(
-            key=lambda n: (rows[n].year, rows[n].occurrence, (move.rank or [0] * 99)[rows[n].item])
-        )
+        live.sort(key=lambda n: _order(move, rows[n]))
         keys = {n: _key(move, n, rows[n]) for n in live}
         before = {n: held[move.source][n] for n in live}
-        sums: Counter[Any] = Counter()
-        for n in live:
-            sums[keys[n]] += before[n]
         purse: dict[Any, Fraction] = {}
         for n in live:
             group = [m for m in live if keys[m] == keys[n]]
-            moved = _moved(move, rows, n, group, before, sums[keys[n]], purse, keys[n])
+            held_by = {m: before[m] for m in group}
+            moved = _moved(move, rows, n, held_by, purse)
             held[move.source][n] -= moved
             held[move.reason][n] += moved
     return held
 
 
-def _moved(move: Move, rows: list[Row], n: int, group: list[int], before: dict[int, Fraction],
-           whole: Fraction, purse: dict[Any, Fraction], key: Any) -> Fraction:  # fmt: skip
-    how, item, x = move.how, rows[n].item, before[n]
+def _order(move: Move, row: Row) -> tuple[int, int, int]:
+    return row.year, row.occurrence, move.rank[row.item] if move.rank else 0
+
+
+def _moved(move: Move, rows: list[Row], n: int, held_by: dict[int, Fraction],
+           purse: dict[Any, Fraction]) -> Fraction:  # fmt: skip
+    how, item, x, key = move.how, rows[n].item, held_by[n], min(held_by)
     if isinstance(how, Share):
-        above = how.above[item] if how.above else None
-        return Fraction(0) if how.above and whole <= (above or 0) else x * (how.part[item] or 0)
-    room = min(x, purse.setdefault(key, _size(move, rows, item, group, before, whole)))
+        spared = how.above is not None and sum(held_by.values()) <= (how.above[item] or 0)
+        return Fraction(0) if spared else x * (how.part[item] or 0)
+    room = min(x, purse.setdefault(key, _size(how.cap, rows, item, held_by)))
     purse[key] -= room
     return room if isinstance(how, UpTo) else x - room
 
 
-def _size(move: Move, rows: list[Row], item: int, group: list[int], before: dict[int, Fraction],
-          whole: Fraction) -> Fraction:  # fmt: skip
-    cap = move.how.cap  # type: ignore[union-attr]
+def _size(cap: Cap, rows: list[Row], item: int, held_by: dict[int, Fraction]) -> Fraction:
     if isinstance(cap, OfTotal):
-        size = max(whole * (cap.ratio[item] or 0), cap.least[item] or 0)
-        return size if cap.most[item] is None else min(size, cap.most[item] or 0)
+        part = sum(held_by.values(), Fraction(0)) * (cap.ratio[item] or 0)
+        size = max(part, cap.least[item] or Fraction(0))
+        return min(size, size if cap.most[item] is None else cap.most[item] or Fraction(0))
     if isinstance(cap, Highest):
-        return max([cap.amount[rows[m].item] or 0 for m in group if before[m]], default=Fraction(0))
+        met = [cap.amount[rows[m].item] or 0 for m, x in held_by.items() if x]
+        return Fraction(max(met, default=0))
     return cap[item] or Fraction(0)
 
 

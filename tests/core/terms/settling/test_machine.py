@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from decimal import Decimal
 from fractions import Fraction
-from typing import Any
+from typing import Any, get_args
 
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.core.terms.settling.interpreter import Row, interpret
 
 from quarterday.core.given import Unusable
 from quarterday.core.terms.settling import rows as blocks
@@ -25,7 +26,6 @@ from quarterday.core.terms.settling.machine import (
     UpTo,
 )
 from quarterday.core.terms.settling.rows import ByItem, Per, Rows, runs_of
-from tests.core.terms.settling.interpreter import Row, interpret
 
 F = Fraction
 BUCKETS = ("claim", "deductible", "over", "wear", "pool", "top")
@@ -82,7 +82,7 @@ def caps(draw: st.DrawFn, size: int, purse: tuple[int, ...], per: Per) -> Cap:
 @st.composite
 def moves(draw: st.DrawFn, size: int) -> Move:
     source, reason = draw(st.permutations(BUCKETS))[:2]
-    per = draw(st.sampled_from(("loss", "occurrence", "year")))
+    per: Per = draw(st.sampled_from(get_args(Per)))
     purse = draw(st.tuples(*[st.integers(0, 2)] * size))
     ranks = st.none() | st.tuples(*[st.integers(0, 3)] * size)
     days = st.none() | st.tuples(*[st.none() | st.integers(0, 9)] * size)
@@ -90,7 +90,8 @@ def moves(draw: st.DrawFn, size: int) -> Move:
     if draw(st.booleans()):
         how = Share(draw(by_item(shares, size)), draw(st.none() | st.tuples(*[amounts] * size)))
     else:
-        how = draw(st.sampled_from((UpTo, Beyond)))(draw(caps(size, purse, per)), per)
+        cap = draw(caps(size, purse, per))
+        how = UpTo(cap, per) if draw(st.booleans()) else Beyond(cap, per)
     return Move(
         reason=reason,
         how=how,
