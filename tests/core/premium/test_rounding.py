@@ -106,7 +106,7 @@ def test_two_halves_on_a_diagonal_cannot_be_rounded_apart() -> None:
     half = Fraction(1, 200)
     done = controlled({("a", "x"): half, ("b", "y"): half})
     assert sorted(done.values()) in ([Decimal(0), CENT], [CENT, CENT], [Decimal(0), Decimal(0)])
-    assert is_next_to(sum(done.values()), 2 * half)
+    assert is_next_to(sum(done.values(), Decimal(0)), 2 * half)
     assert sum(done.values()) == CENT  # the total was a whole cent and stays one
 
 

@@ -14,6 +14,7 @@ from quarterday.core.figure import Fact, Figure, walk
 from quarterday.core.file.records import Building, Organisation, PaymentChoice, Record, Terms
 from quarterday.core.money import Money
 from quarterday.core.premium.explain import explained, premium_change
+from quarterday.core.premium.instalments import schedules
 from quarterday.core.reference import Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Tier
@@ -246,3 +247,26 @@ def test_the_parameters_a_rule_names_exist_and_money_ranks_by_money(
 ) -> None:
     assert all(id in canada.parameters for rule in RULES for id in rule.parameters)
     assert moved(case_of, "1000", "2000")[0].priority.tier is Tier.MONEY
+
+
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_the_cost_of_each_plan_is_told_with_the_cheapest_in_the_title(
+    case_of: CaseOf, canada: Reference, language: str
+) -> None:
+    case = case_of(terms("offered", cell("10000"), instalments_available=True))
+    (finding,) = found(case, "money.instalments")
+    plans = schedules(terms("offered", cell("10000")), "ON", canada)
+    speech = Speech(canada, language)
+    cheapest = next(iter(plans.values()))
+    assert speech.money(cheapest.extra) in speech.say(finding.title)
+    assert all(speech.money(plan.extra) in speech.say(finding.means) for plan in plans.values())
+    costs = [node for node in finding.evidence if node.id.endswith("/extra")]
+    assert [node.money for node in costs if isinstance(node, Figure)] == [
+        plan.extra for plan in plans.values()
+    ]
+
+
+def test_without_a_premium_the_plan_is_asked_about_without_figures(case_of: CaseOf) -> None:
+    case = case_of(terms("offered", instalments_available=True))
+    (finding,) = found(case, "money.instalments")
+    assert finding.title.id == "money-instalments-title"

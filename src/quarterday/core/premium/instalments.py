@@ -15,6 +15,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from quarterday.core.dates import Period, add_months, rolled
+from quarterday.core.figure import Figure
 from quarterday.core.file.records import Terms
 from quarterday.core.given import Unusable
 from quarterday.core.money import CENT, Money, round_to
@@ -22,7 +23,7 @@ from quarterday.core.premium.apr import CanadaRate, Paid, canada, effective
 from quarterday.core.premium.table import table, tax_of
 from quarterday.core.premium.tax import TaxResult
 from quarterday.core.reference import InstalmentPlan, Reference
-from quarterday.core.words import Rate, Term, words
+from quarterday.core.words import Rate, Term, Words, words
 
 MONTHS = 12
 
@@ -183,9 +184,7 @@ def _dues(plan: InstalmentPlan, owed: Bill) -> list[date]:
     months = range(0, last + 1, plan.months_between)
     dues = [rolled(add_months(start, n), owed.province, plan.roll) for n in months]
     if dues[-1] >= owed.term.end:
-        raise Unusable(
-            words("instalments-after-term", plan=plan_name(plan), due=dues[-1], end=owed.term.end)
-        )
+        raise Unusable(words("instalments-after-term", due=dues[-1], end=owed.term.end))
     return dues
 
 
@@ -266,3 +265,44 @@ def _possible(reference: Reference, owed: Bill) -> Iterator[Schedule]:
             yield schedule(plan, owed)
         except Unusable:
             continue
+
+
+def cost(made: Schedule, key: str) -> Figure:
+    """Return what a plan costs more than paying at once, with its payments and both yearly rates.
+
+    ``key`` is that of the terms; it stands in the figures' ids.
+    """
+    id, plan = f"premium/{key}/plans/{made.plan.id}", plan_name(made.plan)
+    first, last = made.payments[0].due, made.payments[-1].due
+    count = sum(1 for payment in made.payments if payment.amount)
+    rate, years = made.canada, made.canada.years
+    inputs = (
+        Figure(f"premium/{key}/at-once", made.at_once, "money",
+               words("instalments-at-once"), words("instalments-at-once-how")),
+        Figure(f"{id}/total", made.total, "money", words("instalments-total", plan=plan),
+               words("instalments-total-how", count=count, first=first, last=last)),
+        Figure(f"{id}/cost-of-borrowing", Rate(rate.rate, 2), "rate",
+               words("instalments-canada", plan=plan),
+               words("instalments-canada-how", cost=made.charge,
+                     years=round_to(Decimal(years.numerator) / years.denominator, CENT),
+                     average=Money(rate.average, made.at_once.currency).rounded())),
+        Figure(f"{id}/effective", Rate(made.effective, 2), "rate",
+               words("instalments-effective", plan=plan), words("instalments-effective-how")),
+    )  # fmt: skip
+    return Figure(
+        id=f"{id}/extra",
+        value=made.extra,
+        unit="money",
+        label=words("instalments-extra", plan=plan),
+        how=words("instalments-extra-how", charge=made.charge, tax=made.extra_tax),
+        inputs=inputs,
+        caution=words("caution-illustrative") if made.plan.illustrative else None,
+    )
+
+
+def told(made: Schedule) -> Words:
+    """Return what a plan costs in a few words."""
+    plan = plan_name(made.plan)
+    if not made.extra:
+        return words("instalments-plan-free", plan=plan)
+    return words("instalments-plan-costs", plan=plan, extra=made.extra, rate=Rate(made.effective))

@@ -15,7 +15,8 @@ def records(told: Notation, run_on: date) -> Iterator[Record]:
     """Yield the records that ``told`` describes; the loss run is of the day ``run_on``.
 
     ``told`` has the organisation, office and mail domain, contacts, authorities, operations,
-    buildings, valuations, policy, claims, interests and allocation keys, each as its own function explains.
+    buildings, valuations, policy, claims, interests and allocation keys, each as its own function
+    explains.
     """
     of = parties.organisation(told["organisation"], told["office"])
     yield of

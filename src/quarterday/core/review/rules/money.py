@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from quarterday.core.diary.diary import diary
@@ -10,6 +10,7 @@ from quarterday.core.figure import Fact, Figure, Node
 from quarterday.core.file.records import PaymentChoice, Terms
 from quarterday.core.file.records.terms import Premium
 from quarterday.core.premium.explain import PremiumChange, premium_change
+from quarterday.core.premium.instalments import Schedule, cost, schedules, told
 from quarterday.core.premium.table import TableFault, coverage_name, faults
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Rule, Subject, Tier
@@ -108,7 +109,7 @@ def _fault_words(fault: TableFault) -> Words:
 def _wrong_table(case: Case, terms: Terms, found: tuple[TableFault, ...]) -> Finding:
     by_size = sorted(found, key=lambda fault: -abs(fault.difference).amount)
     largest = by_size[0]
-    told = tuple(_fault_words(fault) for fault in by_size[:MOST_TOLD])
+    largest_first = tuple(_fault_words(fault) for fault in by_size[:MOST_TOLD])
     return Finding(
         rule="money.does-not-add-up",
         subject=Subject("terms", terms.key, words("money-offer")),
@@ -121,7 +122,7 @@ def _wrong_table(case: Case, terms: Terms, found: tuple[TableFault, ...]) -> Fin
             what=largest.computed.label,
             difference=abs(largest.difference),
         ),
-        means=words("money-does-not-add-up-means", faults=told),
+        means=words("money-does-not-add-up-means", faults=largest_first),
         todo=words("money-does-not-add-up-todo"),
         evidence=tuple(node for fault in found for node in _pair(case, terms, fault)),
     )
@@ -135,19 +136,47 @@ def instalments(case: Case) -> Iterator[Finding]:
     if case.file.get(PaymentChoice, str(case.renewal)):
         return
     due = next(due for due in diary(case) if due.id == "payment")
+    plans = tuple(_plans(case, offered).values())
     yield Finding(
         rule="money.instalments",
         subject=Subject("premium", str(case.renewal), words("money-premium")),
         audience=("leaders",),
         kind="send back",
         priority=placed(Tier.MONEY),
-        title=words("money-instalments-title"),
-        means=words("money-instalments-means"),
+        title=_plans_title(plans),
+        means=_plans_means(plans),
         todo=words("money-instalments-todo", by=due.latest),
-        evidence=(case.file.fact(offered, "instalments_available", "text"), due.figure),
+        evidence=(
+            case.file.fact(offered, "instalments_available", "text"),
+            *(cost(plan, offered.key) for plan in plans),
+            due.figure,
+        ),
         encloses=("payment-form",),
         by=due.latest,
     )
+
+
+def _plans(case: Case, offered: Terms) -> Mapping[str, Schedule]:
+    """Return the plans for an offer with a premium, in a province that is known."""
+    province = case.file.organisation.province
+    if not offered.premiums or province not in case.reference.provinces:
+        return {}
+    return schedules(offered, province, case.reference)
+
+
+def _plans_title(plans: tuple[Schedule, ...]) -> Words:
+    """Return what the cheapest plan costs, where anything is known of it."""
+    if not plans:
+        return words("money-instalments-title")
+    return words("money-instalments-title-costs", extra=plans[0].extra,
+                 rate=Rate(plans[0].effective))  # fmt: skip
+
+
+def _plans_means(plans: tuple[Schedule, ...]) -> Words:
+    if not plans:
+        return words("money-instalments-means")
+    at_once, ways = plans[0].at_once, tuple(told(plan) for plan in plans)
+    return words("money-instalments-means-costs", at_once=at_once, plans=ways)
 
 
 RULES: tuple[Rule, ...] = (

@@ -71,6 +71,8 @@ money-does-not-add-up-todo = Send the insurer both figures and ask for a correct
 
 money-instalments-title = You can pay this premium in instalments: tell us which way you want
 money-instalments-means = The insurer offers a plan with several payments. It may carry a charge, so compare its full cost with one payment.
+money-instalments-title-costs = Paying in instalments costs at least { $extra } more, like a loan at { $rate } a year
+money-instalments-means-costs = Paid at once, the premium is { $at_once }. You can also pay by { $plans }. The rate says what a loan that costs as much would bear.
 money-instalments-todo = Send back the payment form by { $by }.
 
 ## Calculations on their own

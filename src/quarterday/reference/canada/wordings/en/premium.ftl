@@ -23,7 +23,7 @@ allocation-total = Total
 
 instalments-nothing = The premium is { $premium }, so there is nothing to pay over time. Check the amount.
 instalments-deposit-above = The deposit of { $deposit } is more than the premium of { $premium }. Lower it, or pay at once.
-instalments-after-term = With { $plan } the last payment falls due on { $due }, and cover ends on { $end }. Choose fewer payments or a shorter interval.
+instalments-after-term = The last payment of this plan falls due on { $due }, and cover ends on { $end }. Choose fewer payments or a shorter interval.
 instalments-one-deposit = A plan needs one deposit. Give "deposit" in dollars or "deposit_rate" as a ratio, and not both.
 instalments-no-plan = There is no plan "{ $plan }". Write one of: { $known }.
 plan-way-post-dated-cheques = post-dated cheques
@@ -38,8 +38,8 @@ instalments-canada = Cost of borrowing a year ({ $plan })
 instalments-canada-how = Charges { $cost } over { $years } years on an average of { $average } still owed, by the formula of Canada's cost of borrowing rules.
 instalments-effective = Yearly rate of all that is paid more ({ $plan })
 instalments-effective-how = The rate at which the dated payments are worth as much on the first day as paying at once.
-instalments-plan-costs = { $plan }: { $extra } more, like a loan at { $rate } a year
-instalments-plan-free = { $plan }: nothing more
+instalments-plan-costs = { $plan } ({ $extra } more, { $rate } a year)
+instalments-plan-free = { $plan } (nothing more)
 
 ## What a rate is, and when there is none
 

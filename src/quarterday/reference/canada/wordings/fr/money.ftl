@@ -71,6 +71,8 @@ money-does-not-add-up-todo = Envoyez les deux montants à l'assureur et demandez
 
 money-instalments-title = Vous pouvez payer cette prime en plusieurs versements : dites-nous ce que vous préférez
 money-instalments-means = L'assureur offre un plan de plusieurs versements. Il peut comporter des frais; comparez donc son coût total avec celui d'un seul paiement.
+money-instalments-title-costs = Payer en plusieurs versements coûte au moins { $extra } de plus, comme un prêt à { $rate } par année
+money-instalments-means-costs = Payée en une fois, la prime est de { $at_once }. Vous pouvez aussi choisir : { $plans }. Le taux est celui d'un prêt qui coûterait autant.
 money-instalments-todo = Retournez le formulaire de paiement au plus tard le { $by }.
 
 ## Calculations on their own

@@ -23,7 +23,7 @@ allocation-total = Total
 
 instalments-nothing = La prime est de { $premium }; il n'y a rien à étaler. Vérifiez le montant.
 instalments-deposit-above = L'acompte de { $deposit } dépasse la prime de { $premium }. Réduisez-le, ou payez en une fois.
-instalments-after-term = Avec ce plan ({ $plan }), le dernier versement tombe le { $due }, alors que l'assurance prend fin le { $end }. Choisissez moins de versements ou un intervalle plus court.
+instalments-after-term = Le dernier versement de ce plan tombe le { $due }, alors que l'assurance prend fin le { $end }. Choisissez moins de versements ou un intervalle plus court.
 instalments-one-deposit = Un plan comporte un seul acompte. Donnez « deposit » en dollars ou « deposit_rate » en proportion, pas les deux.
 instalments-no-plan = Le plan « { $plan } » n'existe pas. Écrivez l'un de ceux-ci : { $known }.
 plan-way-post-dated-cheques = chèques postdatés
@@ -38,8 +38,8 @@ instalments-canada = Coût d'emprunt par année ({ $plan })
 instalments-canada-how = Frais de { $cost } sur { $years } an pour un solde moyen de { $average }, selon la formule des règles canadiennes sur le coût d'emprunt.
 instalments-effective = Taux annuel de tout ce qui est payé en plus ({ $plan })
 instalments-effective-how = Le taux auquel les versements datés valent, au premier jour, autant qu'un paiement en une fois.
-instalments-plan-costs = { $plan } : { $extra } de plus, comme un prêt à { $rate } par année
-instalments-plan-free = { $plan } : rien de plus
+instalments-plan-costs = { $plan } ({ $extra } de plus, soit { $rate } par année)
+instalments-plan-free = { $plan } (rien de plus)
 
 ## What a rate is, and when there is none
 
