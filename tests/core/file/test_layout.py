@@ -95,6 +95,11 @@ def test_a_row_begins_with_the_account_and_headings_are_plain_words(sheet: Sheet
         ("Claims", "paid", "amount"),
         ("Terms", "shared limit amount", "amount"),
         ("Terms", "shared limit meant for", "choice"),
+        ("Operations", "payroll", "amount"),
+        ("Operations", "payroll kept", "ratio"),
+        ("Operations", "giving kept", "ratio"),
+        ("Operations", "premises share", "ratio"),
+        ("Operations", "income growth", "ratio"),
     ],
 )
 def test_a_column_says_what_its_cells_hold(sheet: str, heading: str, kind: str) -> None:

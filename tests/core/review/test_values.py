@@ -604,7 +604,7 @@ def test_a_zero_area_disagrees_with_any_other_without_failing(case_of: CaseOf) -
 def test_a_size_of_nothing_or_less_is_asked_for_again(
     case_of: CaseOf, size: str, amount: int
 ) -> None:
-    odd = building(**{size: Decimal(amount)})
+    odd = building().model_copy(update={size: Decimal(amount)})
     found = one(incomplete_building(case_of(odd, valued(), offered(line()))))
     assert _missing(found) == [f"field-{size.replace('_', '-')}"]
 
@@ -729,6 +729,7 @@ def _everything(case_of: CaseOf) -> list[Finding]:
         case_of(building(), valued(), valued(amount=2_000_000, valued_on=date(2025, 3, 1)),
                 offered(line())),
         case_of(building(), valued(area_m2=Decimal(6000)), offered(line())),
+        case_of(building(), valued(valued="contents"), offered(_contents())),
     ]  # fmt: skip
     return [finding for case in cases for rule in RULES for finding in rule.find(case)]
 

@@ -14,6 +14,7 @@ from quarterday.core.file.records import Building, Terms
 from quarterday.core.file.records.terms import EVERYWHERE, Coverage
 from quarterday.core.money import Money, total
 from quarterday.core.review.case import Case
+from quarterday.core.values.contents import worksheet
 from quarterday.core.values.cost import costs_of
 from quarterday.core.values.index import NotCoveredError
 
@@ -62,8 +63,8 @@ def most_for(terms: Terms, line: Coverage) -> Money:
 def value_under(case: Case, terms: Terms, line: Coverage) -> Money:
     """Return what everything that shares the amount of ``line`` costs at the end of the term.
 
-    A building without a usable valuation counts with its scheduled amount; contents with their
-    newest valuation, else with their scheduled amount.
+    A building without a usable valuation counts with its scheduled amount; contents with what
+    their worksheet adds up to, else with their scheduled amount.
     """
     amounts = (a for item in lines_under(terms, line) for a in _amounts(case, terms, item))
     return total(amounts, terms.currency)
@@ -93,6 +94,5 @@ def _cost(case: Case, building: Building) -> Money | None:
 
 
 def _contents(case: Case, building: Building) -> Money | None:
-    made = case.file.valuations(building.id, "contents")
-    currency = case.terms.currency if case.terms else "CAD"
-    return Money(made[-1].amount, currency) if made else None
+    found = worksheet(case, building)
+    return found.money if found else None

@@ -13,13 +13,13 @@ from quarterday.core.words import Rate, words
 
 
 def own_rate(terms: Terms, line: Coverage, building: str) -> Decimal | None:
-    """Return the yearly premium for each dollar of a building's sum insured; None when unknown.
+    """Return the yearly premium for each dollar that a line insures at a building, or None.
 
     Stated in the premium table, else the premium over its exposure, else over the sum insured.
     """
     for place in dict.fromkeys((building, line.location)):
         for premium in terms.premiums:
-            if premium.line == ("building", place, "premium"):
+            if premium.line == (line.coverage, place, "premium"):
                 rate = _rate(premium, line)
                 if rate is not None:
                     return rate

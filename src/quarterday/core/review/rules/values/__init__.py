@@ -5,6 +5,7 @@ from __future__ import annotations
 from quarterday.core.review.finding import Rule
 from quarterday.core.review.rules.values.buildings import area_mismatch, incomplete_building
 from quarterday.core.review.rules.values.clause import agreed_value_lapsing, coinsurance
+from quarterday.core.review.rules.values.contents import contents_too_low
 from quarterday.core.review.rules.values.insured import below_replacement, index_too_low
 from quarterday.core.review.rules.values.sources import (
     PLAUSIBLE,
@@ -65,6 +66,7 @@ RULES: tuple[Rule, ...] = (
     Rule("values.valuation-stale", "building", valuation_stale, ("values.stale-years",)),
     Rule("values.special-features", "building", special_features),
     Rule("values.contents-unlisted", "building", contents_unlisted),
+    Rule("values.contents-too-low", "building", contents_too_low, ("values.shortfall-to-decide",)),
     Rule(
         "values.incomplete-building",
         "building",

@@ -82,6 +82,7 @@ def _short(case: Case, picture: BuildingPicture, kind: Kind, todo: str) -> Findi
         RULE,
         building=picture.building.name,
         gap=gap,
+        about=gap.about(),
         share=Rate(gap.ratio(cost.money), 0),
         available=picture.available.money,
         cost=cost.money,

@@ -122,7 +122,7 @@ values-step-indexed = { $value } × { $factor } = { $result }
 
 ## Sums insured too low
 
-values-below-replacement-title = { $building } would be { $gap } short after a total loss
+values-below-replacement-title = { $building } would be about { $about } short after a total loss
 values-below-replacement-means = The sum insured is the most the policy pays: { $available }. Rebuilding would cost about { $cost } at the prices of { $rebuilt_on }. You would have to find the difference, { $share } of the cost.
 values-below-replacement-todo = Decide whether to raise the sum insured by { $gap }. At the building's present rate that adds about { $price } a year before tax.
 values-below-replacement-todo-unpriced = Decide whether to raise the sum insured by { $gap }. We will ask the insurer what that costs.
@@ -195,6 +195,19 @@ values-contents-unlisted-title-everywhere = Your contents were never listed
 values-contents-unlisted-means = { $amount } of contents is insured. After a fire or a theft you must show what you had, and the list is the proof.
 values-contents-unlisted-todo = Walk through with a phone and film each room. Then list the dearest things on the statement of values.
 values-contents-unlisted-reason = No itemised list is on file.
+
+values-contents-worksheet = Contents of { $building } by the worksheet
+values-how-contents-lines = { $n ->
+    [one] One category: { $categories }.
+   *[other] { $n } categories added up: { $categories }.
+}
+values-how-contents-whole = The valuation of all contents of { $day }.
+values-contents-too-low-title = The contents of { $building } are insured for { $gap } too little
+values-contents-too-low-means = What stands in it would cost { $listed } to buy new. The policy pays at most { $limit } for contents. You would have to find the difference, { $share } of the cost.
+values-contents-too-low-todo = Decide whether to raise the contents by { $gap }. At their present rate that adds about { $price } a year before tax.
+values-contents-too-low-todo-unpriced = Decide whether to raise the contents by { $gap }. We will ask the insurer for the price.
+values-contents-too-low-todo-know = The gap is small. Think of it when the amount is next set.
+values-contents-too-low-reason = A total loss would leave { $gap } of contents to find.
 
 ## Facts of a building
 

@@ -196,6 +196,19 @@ values-contents-unlisted-means = Le contenu est assuré pour { $amount }. Après
 values-contents-unlisted-todo = Filmez chaque pièce avec un téléphone. Inscrivez ensuite les objets les plus chers sur la déclaration des valeurs.
 values-contents-unlisted-reason = Aucun inventaire n'est au dossier.
 
+values-contents-worksheet = { $building } : contenu selon l'inventaire
+values-how-contents-lines = { $n ->
+    [one] Une catégorie : { $categories }.
+   *[other] { $n } catégories additionnées : { $categories }.
+}
+values-how-contents-whole = L'évaluation de tout le contenu du { $day }.
+values-contents-too-low-title = { $building } : il manque { $gap } d'assurance sur le contenu
+values-contents-too-low-means = Racheter à neuf ce qui s'y trouve coûterait { $listed }. Le contrat verse au plus { $limit } pour le contenu. Vous devriez trouver la différence, soit { $share } du coût.
+values-contents-too-low-todo = Décidez s'il faut hausser le montant du contenu de { $gap }. Au taux actuel, cela ajoute environ { $price } par année avant taxe.
+values-contents-too-low-todo-unpriced = Décidez s'il faut hausser le montant du contenu de { $gap }. Nous demanderons le prix à l'assureur.
+values-contents-too-low-todo-know = L'écart est petit. Pensez-y la prochaine fois que le montant sera fixé.
+values-contents-too-low-reason = Un sinistre total laisserait { $gap } de contenu à remplacer.
+
 ## Facts of a building
 
 values-sum-insured-field = Montant d'assurance
