@@ -120,7 +120,7 @@ def plans(draw: st.DrawFn) -> tuple[Plan, list[Row]]:
     return plan, [Row(t[2], t[3], t[1], t[0], d) for t, d in zip(told, day, strict=True)]
 
 
-@settings(max_examples=1500, deadline=None)
+@settings(max_examples=500, deadline=None)
 @given(plans())
 def test_columns_of_fractions_are_exactly_what_one_row_after_another_gives(
     drawn: tuple[Plan, list[Row]],
@@ -132,7 +132,7 @@ def test_columns_of_fractions_are_exactly_what_one_row_after_another_gives(
         assert list(found[name]) == want if name in found else not any(want), name
 
 
-@settings(max_examples=500, deadline=None)
+@settings(max_examples=200, deadline=None)
 @given(plans())
 def test_floats_and_decimals_come_within_a_millionth_of_the_exact(
     drawn: tuple[Plan, list[Row]],
@@ -146,7 +146,7 @@ def test_floats_and_decimals_come_within_a_millionth_of_the_exact(
             assert not off or max(off) < F(1, 10**6), (name, kind)
 
 
-@settings(max_examples=500, deadline=None)
+@settings(max_examples=200, deadline=None)
 @given(plans())
 def test_no_money_is_lost_or_made_and_no_bucket_is_below_zero(
     drawn: tuple[Plan, list[Row]],
@@ -161,7 +161,7 @@ def test_no_money_is_lost_or_made_and_no_bucket_is_below_zero(
         assert done.paid[n] + done.borne[n] == row.amount
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=100, deadline=None)
 @given(plans())
 def test_the_record_of_the_moves_is_what_the_buckets_hold(drawn: tuple[Plan, list[Row]]) -> None:
     plan, told = drawn
@@ -175,7 +175,7 @@ def test_the_record_of_the_moves_is_what_the_buckets_hold(drawn: tuple[Plan, lis
     assert {name: list(column) for name, column in done.buckets.items()} == held
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=100, deadline=None)
 @given(plans(), st.integers(1, 4))
 def test_blocks_of_whole_years_change_nothing(drawn: tuple[Plan, list[Row]], size: int) -> None:
     plan, told = drawn
