@@ -20,7 +20,10 @@ from quarterday.core.reference import Reference
 D, F = Decimal, Fraction
 
 
-def units(amount: str, t: int, f: Fraction = F(0), count: int = 1) -> UnitPayments:
+NONE = F(0)
+
+
+def units(amount: str, t: int, f: Fraction = NONE, count: int = 1) -> UnitPayments:
     return UnitPayments(D(amount), t, f, count)
 
 

@@ -183,7 +183,7 @@ def test_more_cover_in_mid_term_costs_its_days_with_tax(
 
 def test_less_cover_comes_back_with_its_tax(canada: Reference, terms: Callable[..., Terms]) -> None:
     offer = terms()
-    lines = [
+    lines: list[Line] = [
         ("property", "glass", dollars("-73")),
         ("vehicles", "non-owned-vehicle", dollars("-73")),
     ]
