@@ -150,3 +150,17 @@ def test_the_total_of_nothing_is_zero_of_the_currency_asked_for() -> None:
 def test_money_cannot_be_changed() -> None:
     with pytest.raises(AttributeError):
         Money(Decimal(1)).amount = Decimal(2)  # type: ignore[misc]
+
+
+@pytest.mark.parametrize(
+    ("amount", "said"),
+    [
+        ("940070", "940000"),
+        ("56349", "56300"),
+        ("999500", "1000000"),
+        ("12.34", "12.3"),
+        ("0", "0"),
+    ],
+)
+def test_an_estimate_is_said_to_three_leading_digits(amount: str, said: str) -> None:
+    assert Money(Decimal(amount)).about() == Money(Decimal(said))

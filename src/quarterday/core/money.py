@@ -88,6 +88,10 @@ class Money:
         """Return the amount rounded half-up to a multiple of ``unit``."""
         return Money(round_to(self.amount, unit), self.currency)
 
+    def about(self, digits: int = 3) -> Money:
+        """Return an estimate as a heading says it: half-up to ``digits`` leading digits."""
+        return self.rounded(Decimal(1).scaleb(self.amount.adjusted() - digits + 1))
+
 
 def total(amounts: Iterable[Money], currency: str = "CAD") -> Money:
     """Return the sum of ``amounts``; zero of ``currency`` when there are none."""

@@ -750,9 +750,9 @@ def test_every_finding_can_be_said_with_its_evidence(
 @pytest.mark.parametrize(
     ("language", "title", "todo"),
     [
-        ("en", "Hall would be $450,000 short after a total loss",
+        ("en", "Hall would be about $450,000 short after a total loss",
          "At the building's present rate that adds about $900 a year before tax."),
-        ("fr", "Hall : il manquerait 450 000 $ après un sinistre total",
+        ("fr", "Hall : il manquerait environ 450 000 $ après un sinistre total",
          "Au taux actuel du bâtiment, cela ajoute environ 900 $ par année avant taxe."),
     ],
 )  # fmt: skip

@@ -122,7 +122,7 @@ values-step-indexed = { $value } × { $factor } = { $result }
 
 ## Sums insured too low
 
-values-below-replacement-title = { $building } : il manquerait { $gap } après un sinistre total
+values-below-replacement-title = { $building } : il manquerait environ { $about } après un sinistre total
 values-below-replacement-means = Le montant d'assurance est le plus que le contrat verse : { $available }. Reconstruire coûterait environ { $cost } aux prix du { $rebuilt_on }. Vous devriez trouver la différence, soit { $share } du coût.
 values-below-replacement-todo = Décidez s'il faut hausser le montant d'assurance de { $gap }. Au taux actuel du bâtiment, cela ajoute environ { $price } par année avant taxe.
 values-below-replacement-todo-unpriced = Décidez s'il faut hausser le montant d'assurance de { $gap }. Nous demanderons à l'assureur ce que cela coûte.
