@@ -21,7 +21,9 @@ from quarterday.core.file.records import (
     Operations,
     Organisation,
     PackageBuilt,
+    PackageSealed,
     Record,
+    RequestSent,
     ReviewSigned,
     Terms,
     Valuation,
@@ -32,7 +34,9 @@ from quarterday.core.words import words
 
 R = TypeVar("R", bound=Record)
 Ref = tuple[str, str]
-PROOF = frozenset({Delivery.kind, PackageBuilt.kind, ReviewSigned.kind})
+PROOF = frozenset(
+    {Delivery.kind, PackageBuilt.kind, PackageSealed.kind, RequestSent.kind, ReviewSigned.kind}
+)
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 from quarterday.core.file.records.acts import (
+    Answer,
+    Answers,
     Decision,
     Delivery,
     FindingSetAside,
     FormReturned,
     Note,
     PackageBuilt,
+    PackageSealed,
     PaymentChoice,
     Redaction,
+    RequestSent,
     ReviewSigned,
 )
 from quarterday.core.file.records.allocation import AllocationKey
@@ -33,14 +37,17 @@ RECORDS: tuple[type[Record], ...] = (
     Claim,
     Interest,
     AllocationKey,
+    Answers,
     Decision,
     Delivery,
     FindingSetAside,
     FormReturned,
     Note,
     PackageBuilt,
+    PackageSealed,
     PaymentChoice,
     Redaction,
+    RequestSent,
     ReviewSigned,
 )
 BY_KIND: dict[str, type[Record]] = {record.kind: record for record in RECORDS}
@@ -49,6 +56,8 @@ __all__ = [
     "BY_KIND",
     "RECORDS",
     "AllocationKey",
+    "Answer",
+    "Answers",
     "Authority",
     "Building",
     "Claim",
@@ -62,9 +71,11 @@ __all__ = [
     "Operations",
     "Organisation",
     "PackageBuilt",
+    "PackageSealed",
     "PaymentChoice",
     "Record",
     "Redaction",
+    "RequestSent",
     "ReviewSigned",
     "Terms",
     "Valuation",

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import ClassVar, Literal
 
-from quarterday.core.file.records.base import Day, Line, Prose, Record, Slug
+from quarterday.core.file.records.base import Count, Day, Line, Part, Prose, Record, Slug
 from quarterday.core.file.records.people import Language
 
-Answer = Literal["take-it", "leave-it", "later", "ask-us"]
+Choice = Literal["take-it", "leave-it", "later", "ask-us"]
 
 
 class Decision(Record):
@@ -17,7 +17,7 @@ class Decision(Record):
 
     renewal: Day
     question: Slug
-    answer: Answer
+    answer: Choice
     decided_on: Day
     by: Line
     words: Prose | None = None
@@ -59,6 +59,25 @@ class ReviewSigned(Record):
     def key(self) -> str:
         """The renewal."""
         return str(self.renewal)
+
+
+class PackageSealed(Record):
+    """That a package was certified with the brokerage's certificate, as the last step."""
+
+    kind: ClassVar[str] = "package sealed"
+
+    renewal: Day
+    language: Language
+    version: int
+    document: Slug  # SHA-256 of the unsealed bytes
+    sealed: Slug  # SHA-256 of the sealed bytes
+    sealed_on: Day
+    certificate: Slug  # SHA-256 of the certificate
+
+    @property
+    def key(self) -> str:
+        """The sealed document."""
+        return self.sealed
 
 
 class PackageBuilt(Record):
@@ -114,7 +133,11 @@ class PaymentChoice(Record):
 
 
 class FormReturned(Record):
-    """That a form came back; the original is kept under its digest."""
+    """That a form came back; the original is kept under its digest.
+
+    ``by``, ``role`` and ``signed_on`` are what the form says of who filled it in; ``taken`` and
+    ``refused`` name its fields whose answers were taken into the file, or were not.
+    """
 
     kind: ClassVar[str] = "form returned"
 
@@ -122,11 +145,60 @@ class FormReturned(Record):
     form: Slug
     document: Slug
     returned_on: Day
+    by: Line | None = None
+    role: Line | None = None
+    signed_on: Day | None = None
+    taken: tuple[Line, ...] = ()
+    refused: tuple[Line, ...] = ()
 
     @property
     def key(self) -> str:
         """The form and the document."""
         return f"{self.form}/{self.document}"
+
+
+class Answer(Part):
+    """One question of a form, by its name, and what was answered."""
+
+    question: Slug
+    answer: Prose
+
+
+class Answers(Record):
+    """What a questionnaire or declaration of a renewal was answered about one thing."""
+
+    kind: ClassVar[str] = "answers"
+
+    renewal: Day
+    form: Slug
+    subject: Slug = "*"  # a building's id, a claim's number; * for the organisation
+    answers: tuple[Answer, ...] = ()
+    answered_on: Day
+    by: Line | None = None
+
+    @property
+    def key(self) -> str:
+        """The renewal, the form and what it is about."""
+        return f"{self.renewal}/{self.form}/{self.subject}"
+
+
+class RequestSent(Record):
+    """That the insurer was asked to change the policy; the letter is kept under its digest."""
+
+    kind: ClassVar[str] = "request sent"
+
+    renewal: Day
+    number: Count  # counts from 1 within the renewal
+    sent_on: Day
+    to: Line
+    document: Slug
+    seq: int  # the newest entry that it speaks of
+    changes: Count
+
+    @property
+    def key(self) -> str:
+        """The renewal and the number."""
+        return f"{self.renewal}/{self.number}"
 
 
 class Note(Record):

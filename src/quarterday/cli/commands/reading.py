@@ -1,0 +1,184 @@
+"""Read forms that came home into proposed changes, and take or refuse them."""
+
+from __future__ import annotations
+
+import json
+import sys
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from quarterday.cli.options import as_of_option, json_option, needs_store, screen_of
+from quarterday.cli.screen import Screen
+from quarterday.core.words import Term, words
+
+if TYPE_CHECKING:
+    from quarterday.intake.forms.propose import Asked, Proposal
+    from quarterday.intake.forms.recognise import Flat
+    from quarterday.office.returning import Kept, Reading
+
+Plain = dict[str, Any]
+
+
+@click.command()
+@click.argument("paths", nargs=-1, type=click.Path(exists=True, dir_okay=False, path_type=Path))
+@click.option("--file", "file", help="The file that the form should be about.")
+@click.option("--accept", is_flag=True, help="Take every answer that is clear into the file.")
+@click.option("--take", multiple=True, metavar="FIELD", help="Take one answer, asked ones too.")
+@click.option("--refuse", multiple=True, metavar="FIELD", help="Leave one answer out for good.")
+@click.option("--enter", "form", metavar="FORM", help="Show a form's questions, to type in.")
+@click.option("--answers", type=click.Path(exists=True, dir_okay=False, path_type=Path),
+              help="With --enter: what was typed, as JSON (field: answer).")  # fmt: skip
+@click.option("--by", envvar="QUARTERDAY_USER", default="cli", show_default=True,
+              help="Who reads them.")  # fmt: skip
+@as_of_option
+@json_option
+@click.pass_context
+@needs_store
+def read(
+    context: click.Context, /, *, paths: tuple[Path, ...], file: str | None, accept: bool,
+    take: tuple[str, ...], refuse: tuple[str, ...], form: str | None, answers: Path | None,
+    by: str, as_of: date, as_json: bool,
+) -> None:  # fmt: skip
+    """Read returned forms (PDF), or with --enter type in one that came back on paper."""
+    from quarterday.intake.forms.recognise import Flat
+    from quarterday.office import returning
+
+    screen = screen_of(context)
+    if form and file and not answers:
+        _questions(screen, file, form, as_of, as_json)
+        return
+    if form and file and answers:
+        found: list[Reading | Flat] = [_typed(screen, file, form, answers, paths, as_of, by)]
+    elif form or not paths:
+        raise click.UsageError(screen.words("cli-read-what"))
+    else:
+        found = []
+        for path in paths:
+            one = returning.read(path.read_bytes(), path.name, screen.reference, as_of,
+                                 expected=file)  # fmt: skip
+            found += [one] if isinstance(one, Flat) else one
+    results: list[Plain] = []
+    for reading in found:
+        if isinstance(reading, Flat):
+            results.append(_flat(screen, reading, as_json))
+            continue
+        kept = None
+        if accept or take or refuse:
+            kept = returning.accept(reading, by=by, every=accept, take=take, refuse=refuse)
+        results.append(_show(screen, reading, kept, as_json))
+    if as_json:
+        screen.json(results)
+    if any(isinstance(reading, Flat) for reading in found):
+        sys.exit(1)
+
+
+def _typed(  # noqa: PLR0913 - what is typed in has these parts
+    screen: Screen, file: str, form: str, answers: Path, paths: tuple[Path, ...], as_of: date,
+    by: str,
+) -> Reading:  # fmt: skip
+    from quarterday.office import returning
+    from quarterday.office.trouble import Trouble
+
+    try:
+        typed = json.loads(answers.read_text("utf-8"))
+    except ValueError as error:
+        raise Trouble(words("cli-not-json", why=str(error))) from error
+    if not isinstance(typed, dict) or not all(isinstance(v, str) for v in typed.values()):
+        raise Trouble(words("cli-read-answers", path=str(answers)))
+    scan = (paths[0].read_bytes(), paths[0].name) if paths else None
+    return returning.enter(file, form, typed, screen.reference, as_of, language=screen.language,
+                           person=by, scan=scan)  # fmt: skip
+
+
+def _questions(screen: Screen, file: str, form: str, as_of: date, as_json: bool) -> None:
+    from quarterday.office import returning
+    from quarterday.store import ledger
+
+    _, asked = returning.sheet(ledger.load(file), form, screen.reference, as_of, screen.language)
+    if as_json:
+        screen.json({name: one.printed for name, one in asked.items()})
+        return
+    screen.say("cli-read-enter", form=Term("paper", form), file=file)
+    for one in asked.values():
+        _question(screen, one)
+
+
+def _question(screen: Screen, asked: Asked) -> None:
+    screen.line(asked.name, style="bold")
+    choices = " / ".join(id for id, _ in asked.options if id)
+    printed = screen.words("cli-read-printed", said=asked.printed) if asked.printed else ""
+    screen.line(" ".join(filter(None, (asked.label, f"({choices})" if choices else "", printed))),
+                indent=2)  # fmt: skip
+
+
+def _flat(screen: Screen, flat: Flat, as_json: bool) -> Plain:
+    file = flat.files[0] if len(flat.files) == 1 else None
+    said = screen.words("returns-flat", name=flat.looked.name)
+    hint = screen.words("returns-flat-next", file=file or "FILE", name=flat.looked.name,
+                        form=flat.forms[0] if len(flat.forms) == 1 else "FORM")  # fmt: skip
+    if not as_json:
+        screen.line(said)
+        screen.line(hint)
+    return {"document": flat.looked.document, "files": list(flat.files),
+            "forms": list(flat.forms), "notes": [said, hint]}  # fmt: skip
+
+
+def _show(screen: Screen, reading: Reading, kept: Kept | None, as_json: bool) -> Plain:
+    if not as_json:
+        _lines(screen, reading)
+        if kept:
+            screen.tell("cli-read-kept", n=len(kept.entries), taken=len(kept.taken),
+                        refused=len(kept.refused))  # fmt: skip
+        elif reading.proposals:
+            screen.tell("cli-read-next")
+    return {
+        "file": reading.file,
+        "renewal": reading.stamp.renewal.isoformat(),
+        "document": reading.looked.document if reading.looked else None,
+        "forms": list(reading.proposed.filled),
+        "notes": [screen.speech.say(note) for note in reading.notes],
+        "proposals": [_plain(screen, one) for one in reading.proposals],
+        "taken": list(kept.taken) if kept else [],
+        "refused": list(kept.refused) if kept else [],
+        "entries": len(kept.entries) if kept else 0,
+    }
+
+
+def _lines(screen: Screen, reading: Reading) -> None:
+    name = reading.looked.name if reading.looked else "–"
+    screen.say("returns-heading", name=name, file=reading.file, renewal=reading.stamp.renewal)
+    for form in reading.proposed.filled:
+        who = reading.proposed.confirmed.get(form)
+        by = who.by if who and who.by else words("returns-unsigned")
+        screen.line(screen.words("returns-filled", form=Term("paper", form), by=by), indent=2)
+    for note in reading.notes:
+        screen.line(f"! {screen.speech.say(note)}", indent=2)
+    if not reading.proposals:
+        screen.say("returns-no-changes")
+    for one in reading.proposals:
+        _line(screen, one)
+
+
+def _line(screen: Screen, one: Proposal) -> None:
+    from quarterday.intake.forms.telling import sentence
+
+    screen.line(one.name, style="bold")
+    screen.line(screen.speech.say(sentence(one)), indent=2)
+    if one.why:
+        screen.line(screen.speech.say(one.why), indent=2)
+
+
+def _plain(screen: Screen, one: Proposal) -> Plain:
+    from quarterday.intake.forms.telling import sentence, value
+
+    speech = screen.speech
+    return {
+        "field": one.name, "form": one.form, "kind": one.kind, "key": one.key,
+        "of": one.field, "status": one.status, "can_be_taken": one.edit is not None,
+        "was": speech.say(value(one, one.was)), "now": speech.say(value(one, one.now)),
+        "said": speech.say(value(one, one.said)),
+        "sentence": speech.say(sentence(one)), "why": speech.say(one.why) if one.why else None,
+    }  # fmt: skip

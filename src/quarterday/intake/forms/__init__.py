@@ -1,0 +1,1 @@
+"""Forms that come home: a returned PDF is recognised, read, and shown as proposed changes."""

@@ -1,0 +1,90 @@
+"""What a PDF from outside holds, read where it can do no harm, or why it is refused."""
+
+from __future__ import annotations
+
+import hashlib
+import subprocess
+import sys
+from dataclasses import dataclass, field
+
+from pydantic import BaseModel, ConfigDict, ValidationError
+
+from quarterday.intake.forms.apart import BROKEN, LOCKED, SECONDS
+from quarterday.intake.refusals import Unreadable
+
+LARGEST = 60 * 1024**2
+_MOST_SECONDS = 2 * SECONDS
+_CHILD = [sys.executable, "-m", "quarterday.intake.forms.apart"]
+_HEAD = 1024  # bytes within which a PDF says that it is one
+
+
+class Cell(BaseModel):
+    """A field as one place shows it; ``value`` None when it cannot be handed on.
+
+    ``size`` is its length in characters, ``state`` what a switch shows, ``shown`` whether the place
+    is on a page.
+    """
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    name: str
+    kind: str
+    value: str | None
+    size: int
+    state: str | None
+    shown: bool
+
+
+class _Seen(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    pages: int
+    fields: tuple[Cell, ...]
+    marks: tuple[str, ...]
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Looked:
+    """A document from outside: its bytes, name and digest, and what was seen in it.
+
+    ``marks`` are what a form of ours never has: program, attachment, xfa.
+    """
+
+    name: str
+    data: bytes = field(repr=False)
+    document: str
+    pages: int
+    cells: tuple[Cell, ...] = field(repr=False)
+    marks: tuple[str, ...]
+    text: str = field(repr=False)
+
+
+def look(data: bytes, name: str) -> Looked:
+    """Return what a PDF holds.
+
+    Unreadable when it is none, is locked or broken, or is too large or takes too much to read.
+    """
+    if len(data) > LARGEST:
+        raise Unreadable("returns-too-large", name=name, most=LARGEST // 1024**2)
+    if b"%PDF-" not in data[:_HEAD]:
+        raise Unreadable("returns-not-pdf", name=name)
+    seen = _seen(data, name)
+    document = hashlib.sha256(data).hexdigest()
+    return Looked(name, data, document, seen.pages, seen.fields, seen.marks, seen.text)
+
+
+def _seen(data: bytes, name: str) -> _Seen:
+    try:
+        done = subprocess.run(  # noqa: S603 - our own module, in our own interpreter
+            _CHILD, input=data, capture_output=True, timeout=_MOST_SECONDS, check=False
+        )
+    except subprocess.TimeoutExpired:
+        raise Unreadable("returns-too-much", name=name) from None
+    if done.returncode:
+        reasons = {LOCKED: "returns-locked", BROKEN: "returns-broken"}
+        raise Unreadable(reasons.get(done.returncode, "returns-too-much"), name=name)
+    try:
+        return _Seen.model_validate_json(done.stdout)
+    except ValidationError:
+        raise Unreadable("returns-broken", name=name) from None

@@ -1,0 +1,140 @@
+"""Recognise a returned form by the two fields nobody sees, or by its printed words."""
+
+from __future__ import annotations
+
+import re
+from collections import defaultdict
+from collections.abc import Collection, Iterable, Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict, Field, ValidationError
+
+from quarterday.core.words import Words, words
+from quarterday.intake.forms.peek import Cell, Looked
+from quarterday.intake.refusals import Unreadable
+
+FORM, RECORD = "_form", "_record"
+OFF = "Off"
+_AGAIN = re.compile(r"\+(\d+)$")  # what joining two documents puts behind a name that both have
+
+
+class Stamp(BaseModel):
+    """What a form says of itself: of which package it is, and how far the file went then."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    file: str = Field(min_length=1, max_length=80)
+    renewal: date
+    language: Literal["en", "fr"]
+    version: int = Field(ge=1)
+    seq: int = Field(ge=1)
+
+
+@dataclass(frozen=True, slots=True)
+class Given:
+    """What a field holds: its text, or why there is none that can be relied on."""
+
+    text: str | None
+    why: Words | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Returned:
+    """The forms of one package that came home, and what stands in each field that has a place.
+
+    ``answers`` are by the field's name as the package gave it.
+    """
+
+    looked: Looked
+    stamp: Stamp
+    forms: tuple[str, ...]
+    answers: Mapping[str, Given] = field(repr=False)
+
+
+@dataclass(frozen=True, slots=True)
+class Flat:
+    """A document without fields: scanned or flattened, with what its words give away, if any."""
+
+    looked: Looked
+    files: tuple[str, ...]
+    forms: tuple[str, ...]
+
+
+def recognise(
+    looked: Looked, titles: Mapping[str, Iterable[str]], files: Collection[str]
+) -> tuple[Returned, ...] | Flat:
+    """Return the forms in a document; Flat when it has no fields to read.
+
+    ``titles`` are the printed titles of each form, ``files`` the ids of the book. Unreadable when a
+    document has fields and is none of ours.
+    """
+    groups = _groups(looked.cells)
+    stamped = {n: cells for n, cells in groups.items() if RECORD in cells}
+    if stamped:
+        return tuple(_returned(looked, cells) for _, cells in sorted(stamped.items()))
+    if any(cell.shown and cell.kind != "Sig" for cell in looked.cells):
+        raise Unreadable("returns-not-ours", name=looked.name)
+    return _flat(looked, titles, files)
+
+
+def _groups(cells: Iterable[Cell]) -> dict[int, dict[str, list[Cell]]]:
+    """Return the fields of each document that was joined into this one, by name."""
+    found: dict[int, dict[str, list[Cell]]] = defaultdict(lambda: defaultdict(list))
+    for cell in cells:
+        first, dot, rest = cell.name.partition(".")
+        again = _AGAIN.search(first)
+        plain = first[: again.start()] if again else first
+        found[int(again[1]) if again else 0][plain + dot + rest].append(cell)
+    return found
+
+
+def _returned(looked: Looked, cells: Mapping[str, list[Cell]]) -> Returned:
+    try:
+        stamp = Stamp.model_validate_json(_hidden(cells[RECORD]))
+    except ValidationError:
+        raise Unreadable("returns-bad-stamp", name=looked.name) from None
+    forms = tuple(_hidden(cells.get(FORM, [])).split())
+    shown = {name: [c for c in of if c.shown] for name, of in cells.items()}
+    answers = {name: given(of) for name, of in shown.items() if of}
+    return Returned(looked, stamp, forms, answers)
+
+
+def _hidden(cells: Iterable[Cell]) -> str:
+    values = {cell.value for cell in cells}
+    return (values.pop() or "") if len(values) == 1 else ""
+
+
+def given(cells: list[Cell]) -> Given:
+    """Return what a field holds, from every place it has on a page."""
+    values = {cell.value for cell in cells}
+    longest = max(cell.size for cell in cells)
+    if None in values:
+        id = "returns-field-too-long" if longest else "returns-field-odd"
+        return Given(None, words(id, n=longest))
+    if cells[0].kind == "Btn":
+        return _switch(cells)
+    if len(values) > 1:
+        return Given(None, words("returns-field-twice"))
+    return Given((values.pop() or "").replace("\r\n", "\n").replace("\r", "\n").strip())
+
+
+def _switch(cells: list[Cell]) -> Given:
+    """Return the choice of a switch; none when it shows something else than it holds."""
+    held = {cell.value or "" for cell in cells} - {OFF, ""}
+    states = {cell.state for cell in cells} - {None}
+    on = {state for state in states if state} - {OFF}
+    if len(held) > 1 or (states and held != on):
+        return Given(None, words("returns-field-split"))
+    return Given(held.pop() if held else "")
+
+
+def _flat(
+    looked: Looked, titles: Mapping[str, Iterable[str]], files: Collection[str]
+) -> Flat:  # fmt: skip
+    words_of = looked.text.split()
+    text = " ".join(words_of)
+    forms = tuple(id for id, named in titles.items() if any(t in text for t in named))
+    found = {word.strip(".,;:·()") for word in words_of} & set(files)
+    return Flat(looked, tuple(sorted(found)), forms)
