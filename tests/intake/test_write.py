@@ -35,7 +35,7 @@ TEXT = st.text(st.characters(exclude_categories=["Cc", "Cs", "Cn", "Zl", "Zp"]),
 LINE = TEXT.map(lambda t: " ".join(t.split())).filter(bool)
 AMOUNTS = st.decimals(min_value=1, max_value=10**12 - 1, places=2)
 NUMBERS = st.decimals(min_value=0, max_value=10**9, places=6).map(lambda d: d.normalize() + 0)
-RATIOS = st.decimals(min_value=0, max_value=1, places=4)
+RATIOS = st.decimals(min_value=Decimal("0.0001"), max_value=1, places=4)
 KINDS: dict[str, st.SearchStrategy[Any]] = {
     "amount": AMOUNTS,
     "number": NUMBERS,
