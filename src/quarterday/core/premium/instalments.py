@@ -26,6 +26,8 @@ from quarterday.core.reference import InstalmentPlan, Reference
 from quarterday.core.words import Rate, Term, Words, words
 
 MONTHS = 12
+AT_ONCE = "at-once"
+"""The choice of no plan: everything is paid on the first day."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -27,6 +27,7 @@ from quarterday.core.file.records import (
     Terms,
 )
 from quarterday.core.file.records.terms import Coverage
+from quarterday.core.premium.instalments import AT_ONCE
 from quarterday.core.reference import Reference
 from quarterday.core.words import Words, words
 from quarterday.intake.assemble import BadField
@@ -369,7 +370,7 @@ def _payment(read: _Read, text: str) -> Iterator[Proposal]:
     """Propose how the organisation pays."""
     renewal = read.context.stamp.renewal
     start = {"renewal": renewal, "chosen_on": read.day, "by": read.who.by}
-    known = text in read.context.reference.plans
+    known = text == AT_ONCE or text in read.context.reference.plans
     edit = Edit(PaymentChoice, str(renewal), {"plan": text, **start}, start)
     for made in _said(read, edit, "plan"):
         why = words("returns-no-plan", said=text[:60])

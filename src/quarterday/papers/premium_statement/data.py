@@ -10,6 +10,7 @@ from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.premium.table import PremiumTable, coverage_name, table
 from quarterday.core.premium.tax import TaxResult
 from quarterday.core.words import Rate, Words, words
+from quarterday.papers.premium_statement.paying import made_of, sections
 from quarterday.papers.setting import Data, Setting
 
 ID = "premium-statement"
@@ -30,13 +31,15 @@ def data(setting: Setting) -> Data:
     summed = table(terms, setting.file.organisation.province, setting.reference)
     issued = "-issued" if terms.stage == "issued" else ""
     title = setting.say(f"premium-statement-title{issued}", total=summed.total)
+    made, refused = made_of(setting, terms)
     lead = setting.say("premium-statement-lead", start=terms.start, end=terms.end)
     return {
         "opening": setting.opening(ID, title, lead),
         "glance_items": list(_glance(setting, summed)),
         "panels": list(_panels(setting, summed)),
         "summary": _summary(setting, summed),
-        "notes": list(_notes(setting, terms, summed.tax)),
+        "notes": [*_notes(setting, terms, summed.tax), *([refused] if refused else [])],
+        "sections": list(sections(setting, made)),
     }
 
 

@@ -26,8 +26,6 @@ instalments-deposit-above = The deposit of { $deposit } is more than the premium
 instalments-after-term = The last payment of this plan falls due on { $due }, and cover ends on { $end }. Choose fewer payments or a shorter interval.
 instalments-one-deposit = A plan needs one deposit. Give "deposit" in dollars or "deposit_rate" as a ratio, and not both.
 instalments-no-plan = There is no plan "{ $plan }". Write one of: { $known }.
-plan-way-post-dated-cheques = post-dated cheques
-plan-way-direct-withdrawal = withdrawals from your account
 instalments-total = All payments of { $plan }
 instalments-total-how = { $count } payments, the first on { $first }, the last on { $last }.
 instalments-at-once = Paid at once on the first day
@@ -119,3 +117,41 @@ premium-head-effect = Reason
 premium-head-from = From
 premium-head-days = Days
 premium-head-fiscal-year = Fiscal year to
+
+## The premium statement: who bears it, how it is paid, how it is used up
+
+premium-statement-bears = { $party } bears the largest part: { $amount }
+premium-statement-bears-lead = This divides the premium by the key "{ $key }" that you gave us. Rows and columns both add up to the cent.
+premium-statement-place = Place (dollars)
+premium-statement-plans = Paying over time costs at least { $extra } more
+premium-statement-plans-lead = Paid at once on the first day, it is { $at_once }. Each plan shows what it costs on top. The legal rate counts the plan's charge; the true yearly rate counts all you pay more.
+premium-statement-plans-example = These plans are examples until your insurer states its own. Ask us before you count on them.
+premium-statement-plan = { $plan }: { $extra } more. Legal rate { $canada }; true yearly rate { $effective }
+premium-statement-due = Due
+premium-statement-paid-premium = Premium and fees
+premium-statement-paid-tax = Tax
+premium-statement-paid-charge = Charge
+premium-statement-paid = To pay
+premium-statement-months = { $amount } of it belongs to the fiscal year that ends on { $year }
+premium-statement-months-lead = You pay for a whole term ahead. Each month uses up its days; the rest is prepaid, something you own until then.
+premium-statement-from = From
+premium-statement-days = Days
+premium-statement-year = Fiscal year ends
+premium-statement-used = Used up (dollars)
+
+## The payment form
+
+payment-form-reason = Tell us how you want to pay.
+payment-form-title = How do you want to pay { $total }?
+payment-form-lead = Mark one way. It holds for this term only. If nothing is marked by { $by }, ask us before the first payment is due.
+payment-form-ways = What each way costs
+payment-form-way = Way
+payment-form-first = First payment
+payment-form-last = Last payment
+payment-form-all = All payments
+payment-form-extra = More than at once
+payment-form-rate = Rate a year
+payment-form-question = Your way to pay
+payment-form-bank = Write no account or card number on this form. If you choose withdrawals, you get the insurer's own form for that.
+payment-form-cheques = If you choose cheques, date each one for its day and send all of them with this form.
+payment-at-once = at once, on the first day

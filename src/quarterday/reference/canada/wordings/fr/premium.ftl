@@ -26,8 +26,6 @@ instalments-deposit-above = L'acompte de { $deposit } dépasse la prime de { $pr
 instalments-after-term = Le dernier versement de ce plan tombe le { $due }, alors que l'assurance prend fin le { $end }. Choisissez moins de versements ou un intervalle plus court.
 instalments-one-deposit = Un plan comporte un seul acompte. Donnez « deposit » en dollars ou « deposit_rate » en proportion, pas les deux.
 instalments-no-plan = Le plan « { $plan } » n'existe pas. Écrivez l'un de ceux-ci : { $known }.
-plan-way-post-dated-cheques = chèques postdatés
-plan-way-direct-withdrawal = prélèvements sur votre compte
 instalments-total = Total des versements ({ $plan })
 instalments-total-how = { $count } versements, le premier le { $first }, le dernier le { $last }.
 instalments-at-once = Payé en une fois le premier jour
@@ -119,3 +117,41 @@ premium-head-effect = Motif
 premium-head-from = Du
 premium-head-days = Jours
 premium-head-fiscal-year = Exercice se terminant le
+
+## The premium statement: who bears it, how it is paid, how it is used up
+
+premium-statement-bears = La plus grande part revient à : { $party }, { $amount }
+premium-statement-bears-lead = La prime est répartie selon la clé « { $key } » que vous nous avez donnée. Les lignes et les colonnes tombent juste au cent.
+premium-statement-place = Lieu (dollars)
+premium-statement-plans = Payer en plusieurs fois coûte au moins { $extra } de plus
+premium-statement-plans-lead = En une fois, le premier jour, vous payez { $at_once }. Chaque plan indique ce qu'il coûte en plus. Le taux légal compte les frais du plan; le taux annuel réel, tout ce que vous payez de plus.
+premium-statement-plans-example = Ces plans sont des exemples tant que l'assureur n'a pas donné les siens. Parlez-nous-en avant de compter dessus.
+premium-statement-plan = { $plan } : { $extra } de plus. Taux légal de { $canada }; taux annuel réel de { $effective }
+premium-statement-due = Échéance
+premium-statement-paid-premium = Prime et frais
+premium-statement-paid-tax = Taxe
+premium-statement-paid-charge = Frais du plan
+premium-statement-paid = À payer
+premium-statement-months = { $amount } appartiennent à l'exercice qui se termine le { $year }
+premium-statement-months-lead = Vous payez toute la période d'avance. Chaque mois en consomme ses jours; le reste est payé d'avance et vous appartient encore.
+premium-statement-from = Du
+premium-statement-days = Jours
+premium-statement-year = Fin de l'exercice
+premium-statement-used = Consommé (dollars)
+
+## The payment form
+
+payment-form-reason = Dites-nous comment vous voulez payer.
+payment-form-title = Comment voulez-vous payer { $total }?
+payment-form-lead = Cochez une seule façon. Elle vaut pour cette période seulement. Si rien n'est coché le { $by }, parlez-nous avant la première échéance.
+payment-form-ways = Ce que coûte chaque façon
+payment-form-way = Façon
+payment-form-first = Premier versement
+payment-form-last = Dernier versement
+payment-form-all = Tous les versements
+payment-form-extra = De plus qu'en une fois
+payment-form-rate = Taux par année
+payment-form-question = Votre façon de payer
+payment-form-bank = N'écrivez aucun numéro de compte ou de carte sur ce formulaire. Si vous choisissez les prélèvements, l'assureur vous enverra son propre formulaire.
+payment-form-cheques = Si vous choisissez les chèques, datez chacun de son échéance et envoyez-les tous avec ce formulaire.
+payment-at-once = en une fois, le premier jour
