@@ -25,7 +25,7 @@ from quarterday.core.terms.settling.machine import (
     Share,
     UpTo,
 )
-from quarterday.core.terms.settling.rows import ByItem, Per, Rows, runs_of
+from quarterday.core.terms.settling.rows import SINGLE, ByItem, Per, Rows, runs_of
 
 F = Fraction
 BUCKETS = ("claim", "deductible", "over", "wear", "pool", "top")
@@ -366,10 +366,11 @@ def test_the_losses_themselves_are_never_written_to() -> None:
 
 def test_groups_know_where_each_of_them_begins() -> None:
     runs = runs_of(np.array([2, 1, 2]))
+    assert runs.first is not None
+    assert runs.start is not None
     assert (list(runs.first), list(runs.start)) == ([0, 1], [0, 1, 1])
     assert list(runs.over(np.add, np.array([1.0, 5.0, 2.0]))) == [3.0, 5.0, 3.0]
-    assert not runs.single
-    assert runs_of(np.array([1, 2, 3])).single
+    assert runs_of(np.array([1, 2, 3])) == SINGLE
 
 
 def test_alternatives_share_the_groups_of_the_same_losses() -> None:

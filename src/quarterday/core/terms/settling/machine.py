@@ -16,7 +16,7 @@ from typing import Any, Literal
 import numpy as np
 
 from quarterday.core.given import Unusable
-from quarterday.core.terms.settling.rows import ByItem, Codes, Column, Per, Rows, Runs
+from quarterday.core.terms.settling.rows import ByItem, Codes, Column, Numbers, Per, Rows, Runs
 from quarterday.core.words import Arg, Words, words
 
 CLAIM = "claim"
@@ -31,6 +31,11 @@ class OfTotal:
     ratio: ByItem
     least: ByItem
     most: ByItem  # None: no most
+
+    @property
+    def bounded(self) -> ByItem:
+        """One for each item that has a most."""
+        return tuple(None if most is None else Fraction(1) for most in self.most)
 
 
 @dataclass(frozen=True, slots=True)
@@ -227,55 +232,39 @@ class Plan:
         """
         if len(rows) and not 0 <= int(rows.item.min()) <= int(rows.item.max()) < self.size:
             raise ValueError("A row names an item that the plan does not know.")
-        if log:
-            record: list[Moved] = []
-            return Settled(self._run(rows, record), self.payers, tuple(record))
-        parts = [(part, self._run(block, None)) for part, block in rows.blocks]
-        if len(parts) == 1:
-            return Settled(parts[0][1], self.payers)
-        whole = {name: np.empty(len(rows), rows.amount.dtype) for name in parts[0][1]}
-        for part, buckets in parts:
-            for name, column in buckets.items():
-                whole[name][part] = column
-        return Settled(whole, self.payers)
-
-    def _run(self, rows: Rows, record: list[Moved] | None) -> dict[str, Column]:
-        buckets: dict[str, Column] = {CLAIM: rows.amount}
+        numbers = Numbers.like(rows.amount)
+        buckets: dict[str, Column] = {CLAIM: rows.amount.copy()}
         for name in (n for n in self.payers if n != CLAIM):
-            buckets[name] = np.full(len(rows), rows.zero, rows.amount.dtype)
+            buckets[name] = numbers.zeros(len(rows))
+        record: list[Moved] = []
+        blocks = ((slice(0, len(rows)), rows),) if log else rows.blocks
+        for part, block in blocks:
+            here = {name: column[part] for name, column in buckets.items()}
+            self._run(block, numbers, here, record if log else None)
+        return Settled(buckets, self.payers, tuple(record))
+
+    def _run(
+        self,
+        rows: Rows,
+        numbers: Numbers,
+        buckets: Mapping[str, Column],
+        record: list[Moved] | None,
+    ) -> None:
+        """Make the moves, in place."""
         for move in self.moves:
-            picked, runs = _picked(move, rows)
+            touched = _touched(move, rows, numbers)
             held = buckets[move.source]
-            x = held if picked is None else held[picked]
-            taken = _taken(move, rows, picked, runs, x)
+            taken = touched.taken(move.how, held[touched.where])
             if record is not None:
-                record.append(Moved(move, _spread(rows, picked, taken), held))
-            _transfer(buckets, move, picked, taken)
-        return buckets
+                whole = numbers.zeros(len(rows))
+                whole[touched.where] = taken
+                record.append(Moved(move, whole, held.copy()))
+            held[touched.where] -= taken
+            buckets[move.reason][touched.where] += taken
 
 
-def _transfer(buckets: dict[str, Column], move: Move, picked: Codes | None, taken: Column) -> None:
-    """Move ``taken`` between the buckets; the loss's own column is never written to."""
-    if picked is None:
-        buckets[move.source] = buckets[move.source] - taken
-        buckets[move.reason] = buckets[move.reason] + taken
-        return
-    for name, change in ((move.source, -taken), (move.reason, taken)):
-        column = buckets[name].copy()
-        column[picked] += change
-        buckets[name] = column
-
-
-def _spread(rows: Rows, picked: Codes | None, taken: Column) -> Column:
-    if picked is None:
-        return taken
-    whole = np.full(len(rows), rows.zero, rows.amount.dtype)
-    whole[picked] = taken
-    return whole
-
-
-def _picked(move: Move, rows: Rows) -> tuple[Codes | None, Runs]:
-    """Return the rows a move touches (None: all) and the groups they share purses in."""
+def _touched(move: Move, rows: Rows, numbers: Numbers) -> _Touched:
+    """Return the rows a move touches and the groups they share purses in."""
     how = move.how
 
     def made() -> tuple[Codes | None, Runs]:
@@ -284,9 +273,9 @@ def _picked(move: Move, rows: Rows) -> tuple[Codes | None, Runs]:
             picked = _on_its_days(move, rows, picked)
         return picked, rows.runs(how.per, move.purse, move.rank, picked)
 
-    if move.timed:
-        return made()
-    return rows.kept((how.per, move.purse, move.rank, move.touches), made)
+    key = how.per, move.purse, move.rank, move.touches
+    picked, runs = made() if move.timed else rows.kept(key, made)
+    return _Touched(rows, picked, runs, numbers)
 
 
 def _on_its_days(move: Move, rows: Rows, picked: Codes | None) -> Codes:
@@ -303,41 +292,61 @@ def _on_its_days(move: Move, rows: Rows, picked: Codes | None) -> Codes:
     return picked[keep]
 
 
-def _taken(move: Move, rows: Rows, picked: Codes | None, runs: Runs, x: Column) -> Column:
-    """Return what the move takes of the amounts ``x`` that its rows hold."""
-    how = move.how
-    if isinstance(how, Share):
-        part = rows.by_item(how.part, picked)
-        if how.above is None:
-            return x * part
-        small = runs.over(np.add, x) <= rows.by_item(how.above, picked)
-        return np.where(small, rows.zero, x * part)
-    room = _in_room(x, _cap(how.cap, rows, picked, runs, x), runs)
-    return room if isinstance(how, UpTo) else x - room
+@dataclass(frozen=True, slots=True)
+class _Touched:
+    """The rows a move touches (``picked`` None: all), their groups, and the plan's numbers."""
 
+    rows: Rows
+    picked: Codes | None
+    runs: Runs
+    numbers: Numbers
 
-def _in_room(x: Column, cap: Any, runs: Runs) -> Column:  # noqa: ANN401 - one cap, or one a row
-    """Return how much of each row finds room in its purse of size ``cap``."""
-    if runs.single and runs.order is None:
-        return np.minimum(x, cap)  # type: ignore[no-any-return]
-    x = runs.sorted(x)
-    cap = runs.sorted(cap) if np.ndim(cap) else cap
-    run = np.cumsum(x)
-    run -= (run - x)[runs.start]
-    room = np.minimum(run, cap) - np.minimum(run - x, cap)
-    return runs.restored(np.minimum(room, x))  # floats: never more than there is
+    @property
+    def where(self) -> Any:  # noqa: ANN401 - what NumPy takes between brackets
+        """Where the rows stand in a column."""
+        return slice(None) if self.picked is None else self.picked
 
+    def taken(self, how: Share | UpTo | Beyond, x: Column) -> Column:
+        """Return what a move takes of the amounts ``x`` that the rows hold."""
+        if isinstance(how, Share):
+            taken = x * self._each(how.part)
+            return taken if how.above is None else self._above(how.above, x, taken)
+        room = self._room(x, self._cap(how.cap, x))
+        return room if isinstance(how, UpTo) else x - room
 
-def _cap(cap: Cap, rows: Rows, picked: Codes | None, runs: Runs, x: Column) -> Any:  # noqa: ANN401
-    match cap:
-        case OfTotal():
-            amount = runs.over(np.add, x) * rows.by_item(cap.ratio, picked)
-            amount = np.maximum(amount, rows.by_item(cap.least, picked))
-            bounded = tuple(None if m is None else Fraction(1) for m in cap.most)
-            most = np.minimum(amount, rows.by_item(cap.most, picked))
-            return np.where(rows.by_item(bounded, picked) > 0, most, amount)
-        case Highest():
-            held = np.where(x > 0, rows.by_item(cap.amount, picked), rows.zero)
-            return runs.over(np.maximum, held)
-        case _:
-            return rows.by_item(cap, picked)
+    def _each(self, values: ByItem) -> Any:  # noqa: ANN401 - one number, or one a row
+        table = self.numbers.table(values)
+        return table[0] if len(table) == 1 else table.take(self.rows.items(self.picked))
+
+    def _above(self, above: ByItem, x: Column, taken: Column) -> Column:
+        """Return nothing for groups that hold no more than ``above``."""
+        small = self.runs.over(np.add, x) <= self._each(above)
+        spared: Column = np.where(small, self.numbers.zeros(len(x)), taken)
+        return spared
+
+    def _room(self, x: Column, cap: Any) -> Column:  # noqa: ANN401 - one cap, or one a row
+        """Return how much of each row finds room in its purse of size ``cap``."""
+        runs = self.runs
+        if runs.start is None:
+            room: Column = np.minimum(x, cap)
+            return room
+        x = runs.sorted(x)
+        cap = runs.sorted(cap) if np.ndim(cap) else cap
+        run = np.cumsum(x)
+        run -= (run - x)[runs.start]
+        room = np.minimum(run, cap) - np.minimum(run - x, cap)
+        return runs.restored(np.minimum(room, x))  # floats: never more than there is
+
+    def _cap(self, cap: Cap, x: Column) -> Any:  # noqa: ANN401 - one cap, or one a row
+        match cap:
+            case OfTotal():
+                amount = self.runs.over(np.add, x) * self._each(cap.ratio)
+                amount = np.maximum(amount, self._each(cap.least))
+                return np.where(
+                    self._each(cap.bounded) > 0, np.minimum(amount, self._each(cap.most)), amount
+                )
+            case Highest():
+                held = np.where(x > 0, self._each(cap.amount), self.numbers.zeros(len(x)))
+                return self.runs.over(np.maximum, held)
+            case _:
+                return self._each(cap)

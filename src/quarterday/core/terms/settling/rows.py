@@ -27,17 +27,13 @@ BLOCK = 1 << 15  # rows whose columns stay in a processor's cache
 class Runs:
     """Rows in groups: ``order`` sorts them (None: sorted already), ``first`` begins each group.
 
-    ``start`` holds for each sorted row the first row of its group.
+    ``start`` holds for each sorted row the first row of its group. All three are None where every
+    group has one row.
     """
 
-    order: Codes | None
-    first: Codes
-    start: Codes
-
-    @property
-    def single(self) -> bool:
-        """Whether every group has one row."""
-        return len(self.first) == len(self.start)
+    order: Codes | None = None
+    first: Codes | None = None
+    start: Codes | None = None
 
     def sorted(self, column: Column) -> Column:
         """Return ``column`` in the order of the groups."""
@@ -53,11 +49,14 @@ class Runs:
 
     def over(self, combine: Any, column: Column) -> Column:  # noqa: ANN401 - a NumPy ufunc
         """Return for each row what ``combine`` makes of its whole group."""
-        if not len(column):
+        if self.first is None:
             return column
         sizes = np.diff(np.append(self.first, len(column)))
         of_group = combine.reduceat(self.sorted(column), self.first)
         return self.restored(np.repeat(of_group, sizes))
+
+
+SINGLE = Runs()
 
 
 def runs_of(group: Codes, finer: Codes | None = None) -> Runs:
@@ -65,11 +64,13 @@ def runs_of(group: Codes, finer: Codes | None = None) -> Runs:
     order = None
     if finer is not None:
         order = np.lexsort((finer, group))
-    elif len(group) and (np.diff(group) < 0).any():
+    elif (group[1:] < group[:-1]).any():
         order = np.argsort(group, kind="stable")
     ranked = group if order is None else group[order]
     begins = np.ones(len(ranked), dtype=bool)
-    begins[1:] = ranked[1:] != ranked[:-1]
+    np.not_equal(ranked[1:], ranked[:-1], out=begins[1:])
+    if begins.all():
+        return SINGLE
     first = np.flatnonzero(begins)
     return Runs(order, first, np.repeat(first, np.diff(np.append(first, len(ranked)))))
 
@@ -98,40 +99,39 @@ class Rows:
         )
         if any(len(column) != len(self.amount) for column in columns):
             raise ValueError("All columns of losses must be equally long.")
-        if len(self.amount) and not (self.amount >= 0).all():
+        for start in range(0, len(self), BLOCK):
+            self._check(slice(start, start + BLOCK + 1))
+
+    def _check(self, part: slice) -> None:
+        """Refuse what cannot be losses; block by block, as that is several times faster."""
+        year, occurrence = self.year[part], self.occurrence[part]
+        if not (self.amount[part] >= 0).all():
             raise ValueError("A loss cannot be negative, nor be no number.")
-        later = np.diff(self.year)
-        if (later < 0).any() or (np.diff(self.occurrence)[later == 0] < 0).any():
+        earlier = (year[1:] == year[:-1]) & (occurrence[1:] < occurrence[:-1])
+        if ((year[1:] < year[:-1]) | earlier).any():
             raise ValueError("Losses must be sorted by year, and within it by occurrence.")
 
     def __len__(self) -> int:
         return len(self.amount)
 
+    @property
+    def _goes_on(self) -> Flags:
+        """Whether each row but the first belongs to the event of the row before."""
+        year, occurrence = self.year, self.occurrence
+        same: Flags = (year[1:] == year[:-1]) & (occurrence[1:] == occurrence[:-1])
+        return same
+
+    @cached_property
+    def alone(self) -> bool:
+        """Whether every row is an event of its own."""
+        return not self._goes_on.any()
+
     @cached_property
     def event(self) -> Codes:
         """The number of each row's occurrence among all, from 0."""
-        changed = np.zeros(len(self), dtype=np.int64)
-        changed[1:] = (np.diff(self.year) != 0) | (np.diff(self.occurrence) != 0)
-        return np.cumsum(changed)
-
-    @cached_property
-    def exact(self) -> Callable[[Fraction], Any]:
-        """What turns a parameter into a number of the columns' kind."""
-        if self.amount.dtype != object:
-            return float
-        kind = type(self.amount[0]) if len(self) else Fraction
-        return Fraction if kind is Fraction else _decimal
-
-    @cached_property
-    def zero(self) -> Any:  # noqa: ANN401 - of the columns' kind
-        """Nothing, as a number of the columns' kind."""
-        return self.exact(Fraction(0))
-
-    def by_item(self, values: ByItem, rows: Codes | None) -> Column:
-        """Return for each of ``rows`` (None: all) its item's value."""
-        kind = np.float64 if self.amount.dtype != object else object
-        table = np.array([self.exact(v or Fraction(0)) for v in values], dtype=kind)
-        return table[0] if len(table) == 1 else table[self.items(rows)]
+        begins = np.zeros(len(self), dtype=np.int64)
+        begins[1:] = ~self._goes_on
+        return np.cumsum(begins)
 
     def items(self, rows: Codes | None) -> Codes:
         """Return the items of ``rows``."""
@@ -141,7 +141,7 @@ class Rows:
         """Return the rows whose item is flagged; None for all."""
         if all(flags):
             return None
-        return np.flatnonzero(np.array(flags, dtype=bool)[self.item])
+        return np.flatnonzero(np.array(flags, dtype=bool).take(self.item))
 
     def runs(
         self,
@@ -151,14 +151,13 @@ class Rows:
         rows: Codes | None,
     ) -> Runs:
         """Return ``rows`` as groups that share one purse a loss, an occurrence or a year."""
-        if per == "loss":
-            every = np.arange(len(self) if rows is None else len(rows))
-            return Runs(None, every, every)
+        if per == "loss" or (per == "occurrence" and self.alone):
+            return SINGLE
         group = _of(self.event if per == "occurrence" else self.year, rows)
         item = self.items(rows)
         if purse is not None and len(set(purse)) > 1:
             group = group * (max(purse) + 1) + np.array(purse)[item]
-        if rank is None:
+        if rank is None or self.alone:
             return runs_of(group)
         return runs_of(group, _of(self.event, rows) * (max(rank) + 1) + np.array(rank)[item])
 
@@ -198,6 +197,36 @@ class Rows:
 
 def _of(column: Codes, rows: Codes | None) -> Codes:
     return column if rows is None else column[rows]
+
+
+@dataclass(frozen=True, slots=True)
+class Numbers:
+    """A plan's parameters as numbers of the columns' kind; each tuple is turned into them once."""
+
+    of_kind: Callable[[Fraction], Any]
+    dtype: Any
+    made: dict[int, tuple[ByItem, Column]] = field(default_factory=dict)
+
+    @classmethod
+    def like(cls, amount: Column) -> Numbers:
+        """Return numbers of the kind that ``amount`` holds."""
+        if amount.dtype != object:
+            return cls(float, np.float64)
+        exact = bool(len(amount)) and isinstance(amount[0], Decimal)
+        return cls(_decimal if exact else Fraction, object)
+
+    def zeros(self, length: int) -> Column:
+        """Return a column of nothing."""
+        if self.dtype is object:
+            return np.full(length, self.of_kind(Fraction(0)), object)
+        return np.zeros(length)
+
+    def table(self, values: ByItem) -> Column:
+        """Return one number an item; nothing for an item that is left alone."""
+        if id(values) not in self.made:
+            told = [self.of_kind(value or Fraction(0)) for value in values]
+            self.made[id(values)] = values, np.array(told, dtype=self.dtype)
+        return self.made[id(values)][1]
 
 
 def _decimal(value: Fraction) -> Decimal:
