@@ -333,8 +333,9 @@ def test_every_finding_can_be_said_with_its_evidence(
 @pytest.mark.parametrize(
     ("language", "title", "means"),
     [
-        ("en", "After a fire, your income cover would be $120,000 short", "That lasts 6 months."),
-        ("fr", "Après un incendie, il manquerait 120 000 $ à votre assurance des revenus",
+        ("en", "After a fire, your income cover would be about $120,000 short",
+         "That lasts 6 months."),
+        ("fr", "Après un incendie, il manquerait environ 120 000 $ à votre assurance des revenus",
          "Cela dure 6 mois."),
     ],
 )  # fmt: skip

@@ -56,7 +56,7 @@ def _title(setting: Setting, p: BuildingPicture) -> str:
     if p.costs is None or p.shortfall is None:
         return setting.say("building-values-title-unknown", building=name)
     if p.shortfall.money:
-        amount = setting.dollars(p.shortfall.money)
+        amount = setting.dollars(p.shortfall.money.about())
         return setting.say("building-values-title-short", building=name, amount=amount)
     return setting.say("building-values-title-enough", building=name)
 
@@ -181,8 +181,13 @@ def _coinsurance(setting: Setting, c: Coinsured) -> Data:
 
 
 def _safe(setting: Setting, c: Coinsured) -> Iterator[str]:
-    """Yield the amount that is safe from the clause and its price, where less is insured."""
-    if c.safe is None or not c.required.money or c.safe.money <= c.position.carried:
+    """Yield the amount that is safe from the clause and its price, where the amount just does.
+
+    Where a penalty applies already the page has one message: raise it to the cost.
+    """
+    if c.penalised or c.safe is None or not c.required.money:
+        return
+    if c.safe.money <= c.position.carried:
         return
     certainty = setting.case.parameter("values.safe-certainty").value
     priced = "" if c.price_of_safe else "-unpriced"

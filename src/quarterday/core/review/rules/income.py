@@ -47,6 +47,7 @@ def _told(found: IncomePicture) -> dict[str, Arg | Words]:
     start = found.worst.start
     return {
         "short": found.short.money,
+        "about": found.short.money.about(),
         "need": found.need.money,
         "limit": found.limit.money,
         "lasts": found.lasts,
@@ -65,6 +66,7 @@ def extra_low(case: Case) -> Iterator[Finding]:
     need, limit, short = found.extra
     say = telling(
         EXTRA_LOW, need=need.money, limit=limit.money, short=short.money,
+        about=short.money.about(),
         months=len(found.worst.months),
     )  # fmt: skip
     asks = _asks(case, found, short, need)

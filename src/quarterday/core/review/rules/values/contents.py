@@ -47,7 +47,7 @@ def _low(case: Case, building: Building, line: Coverage, listed: Figure) -> Find
     large = share >= parameter_number(case, "values.shortfall-to-decide")
     kind: Kind = "decide" if large else "know"
     say = telling(
-        RULE, building=building.name, listed=listed.money, limit=limit, gap=gap,
+        RULE, building=building.name, listed=listed.money, limit=limit, gap=gap, about=gap.about(),
         share=Rate(share, 0), price=price or "",
     )  # fmt: skip
     todo = "todo-know" if kind == "know" else "todo" if price else "todo-unpriced"

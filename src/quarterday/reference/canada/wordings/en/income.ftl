@@ -44,7 +44,7 @@ income-extra-short = Cost of living elsewhere that the policy would not pay
 
 ## Income cover that ends too soon
 
-income-too-low-title = After a fire, your income cover would be { $short } short
+income-too-low-title = After a fire, your income cover would be about { $about } short
 income-too-low-means = A fire could close { $building } for about { $months ->
     [one] one month
    *[other] { $months } months
@@ -63,7 +63,7 @@ income-too-low-todo-send-back = Tell us on the operations form which income need
 income-too-low-todo-know = The gap is small. Think of it when the limit is next set.
 income-too-low-reason = A long closure would leave { $short } of income unpaid.
 
-income-extra-expense-low-title = Living elsewhere would cost you { $short } more than the policy pays
+income-extra-expense-low-title = Living elsewhere would cost you about { $about } more than the policy pays
 income-extra-expense-low-means = Until your building is back, about { $months ->
     [one] one month
    *[other] { $months } months

@@ -202,7 +202,7 @@ values-how-contents-lines = { $n ->
    *[other] { $n } categories added up: { $categories }.
 }
 values-how-contents-whole = The valuation of all contents of { $day }.
-values-contents-too-low-title = The contents of { $building } are insured for { $gap } too little
+values-contents-too-low-title = The contents of { $building } are insured for about { $about } too little
 values-contents-too-low-means = What stands in it would cost { $listed } to buy new. The policy pays at most { $limit } for contents. You would have to find the difference, { $share } of the cost.
 values-contents-too-low-todo = Decide whether to raise the contents by { $gap }. At their present rate that adds about { $price } a year before tax.
 values-contents-too-low-todo-unpriced = Decide whether to raise the contents by { $gap }. We will ask the insurer for the price.

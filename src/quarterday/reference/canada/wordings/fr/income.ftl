@@ -15,7 +15,7 @@ income-need = Revenus perdus dans la pire fermeture
 income-how-need = { $months ->
     [one] Un mois
    *[other] { $months } mois
-} sans le bâtiment, à compter de { $start } : le début qui coûterait le plus cher dans le terme à venir.
+} sans le bâtiment, à compter de { $start } : le début qui coûterait le plus cher dans la prochaine période.
 income-lost-in = Revenus perdus en { $month } { $year }
 income-how-month = Les revenus du mois, { $income }, moins { $kept } qui rentreraient quand même, moins { $saved } de dépenses qui cesseraient.
 income-caution-both = On suppose que tous vos revenus dépendent du bâtiment et qu'aucune dépense ne cesse. Vos réponses au formulaire des activités préciseront le chiffre.
@@ -27,7 +27,7 @@ income-how-limit = Le montant prévu pour la perte de revenus dans le contrat qu
 income-short = Revenus perdus que le contrat ne verserait pas
 income-how-short = { $need } nécessaires, moins { $pays } versés.
 income-exposure = Revenus d'une année, moins les dépenses qui cesseraient
-income-how-exposure = Les revenus de l'année qui précède le terme, augmentés d'un an de croissance, moins les dépenses qui cesseraient.
+income-how-exposure = Les revenus de l'année qui précède la prochaine période, augmentés d'un an de croissance, moins les dépenses qui cesseraient.
 income-required = Montant minimal auquel assurer les revenus
 income-how-required = { $exposure } × { $percent }, ce qu'exige la règle proportionnelle.
 income-coinsured-share = Part des revenus perdus que le contrat verse
@@ -44,7 +44,7 @@ income-extra-short = Coût de s'installer ailleurs que le contrat ne verserait p
 
 ## Income cover that ends too soon
 
-income-too-low-title = Après un incendie, il manquerait { $short } à votre assurance des revenus
+income-too-low-title = Après un incendie, il manquerait environ { $about } à votre assurance des revenus
 income-too-low-means = Un incendie pourrait fermer vos lieux ({ $building }) pendant environ { $months ->
     [one] un mois
    *[other] { $months } mois
@@ -63,14 +63,14 @@ income-too-low-todo-send-back = Dites-nous, sur le formulaire des activités, qu
 income-too-low-todo-know = L'écart est petit. Pensez-y la prochaine fois que le montant sera fixé.
 income-too-low-reason = Une longue fermeture laisserait { $short } de revenus impayés.
 
-income-extra-expense-low-title = S'installer ailleurs coûterait { $short } de plus que ce que le contrat verse
+income-extra-expense-low-title = S'installer ailleurs coûterait environ { $about } de plus que ce que le contrat verse
 income-extra-expense-low-means = Jusqu'au retour dans votre bâtiment, soit environ { $months ->
     [one] un mois
    *[other] { $months } mois
 }, un autre lieu et le déménagement coûteraient { $need }. Le contrat verse au plus { $limit } pour cela.
 income-extra-expense-low-todo-send-back = Vérifiez le loyer et les frais de déménagement sur le formulaire des activités. Nous pourrons alors dire quel montant convient.
 income-extra-expense-low-todo-know = L'écart est petit. Pensez-y la prochaine fois que le montant sera fixé.
-income-extra-expense-low-todo-decide = Décidez s'il faut demander { $need } pour les frais supplémentaires, l'assurance qui paie le surcoût de vivre ailleurs. Nous demanderons le prix à l'assureur.
+income-extra-expense-low-todo-decide = Décidez s'il faut demander { $need } pour les frais supplémentaires, l'assurance qui paie le surcoût d'un lieu temporaire. Nous demanderons le prix à l'assureur.
 income-extra-expense-low-reason = Une longue fermeture laisserait { $short } de frais impayés.
 
 ## On its own

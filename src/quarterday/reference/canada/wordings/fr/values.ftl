@@ -202,7 +202,7 @@ values-how-contents-lines = { $n ->
    *[other] { $n } catégories additionnées : { $categories }.
 }
 values-how-contents-whole = L'évaluation de tout le contenu du { $day }.
-values-contents-too-low-title = { $building } : il manque { $gap } d'assurance sur le contenu
+values-contents-too-low-title = { $building } : il manque environ { $about } d'assurance sur le contenu
 values-contents-too-low-means = Racheter à neuf ce qui s'y trouve coûterait { $listed }. Le contrat verse au plus { $limit } pour le contenu. Vous devriez trouver la différence, soit { $share } du coût.
 values-contents-too-low-todo = Décidez s'il faut hausser le montant du contenu de { $gap }. Au taux actuel, cela ajoute environ { $price } par année avant taxe.
 values-contents-too-low-todo-unpriced = Décidez s'il faut hausser le montant du contenu de { $gap }. Nous demanderons le prix à l'assureur.
