@@ -143,7 +143,7 @@ premium-statement-used = Consommé (dollars)
 
 payment-form-reason = Dites-nous comment vous voulez payer.
 payment-form-title = Comment voulez-vous payer { $total }?
-payment-form-lead = Cochez une seule façon. Elle vaut pour cette période seulement. Si rien n'est coché le { $by }, parlez-nous avant la première échéance.
+payment-form-lead = Cochez une seule façon. Elle vaut pour cette période seulement. Si rien n'est coché d'ici le { $by }, parlez-nous avant la première échéance.
 payment-form-ways = Ce que coûte chaque façon
 payment-form-way = Façon
 payment-form-first = Premier versement
