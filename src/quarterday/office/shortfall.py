@@ -62,7 +62,7 @@ def _plain(line: Line) -> dict[str, object]:
 
 def sentence(book: Book) -> Words:
     """Return the conclusion: what the chart and the table say."""
-    total, money = book.total, lambda amount: Money(amount, book.currency)
+    total = book.total
     which = "none" if not total.buildings else "behind" if total.gap > 0 else "ahead"
     return words(
         f"shortfall-{which}",
@@ -70,9 +70,9 @@ def sentence(book: Book) -> Words:
         behind=total.behind,
         increases=Rate(total.increases),
         index=Rate(total.index),
-        gap=money(abs(total.gap)),
+        gap=book.money(abs(total.gap)),
         share=Rate(abs(total.behind_share)),
-        short=money(total.short),
+        short=book.money(total.short),
     )
 
 
@@ -88,7 +88,7 @@ def _row(book: Book, province: str, line: Line) -> Words:
         province=Term("province", province),
         increases=Rate(line.increases),
         index=Rate(line.index),
-        gap=Money(line.gap, book.currency),
+        gap=book.money(line.gap),
     )
 
 

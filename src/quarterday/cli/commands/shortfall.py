@@ -10,7 +10,6 @@ import click
 
 from quarterday.cli.options import as_of_option, json_option, needs_store, screen_of
 from quarterday.cli.screen import Screen
-from quarterday.core.money import Money
 from quarterday.core.words import Rate, Term
 
 if TYPE_CHECKING:
@@ -49,15 +48,15 @@ def shortfall(context: click.Context, /, *, as_of: date, as_json: bool, out: Pat
 
 
 def _row(screen: Screen, book: Book, place: Term | None, line: Line) -> tuple[str, ...]:
-    say, money = screen.speech, lambda amount: Money(amount, book.currency)
+    say = screen.speech
     return (
         say.say(place) if place else screen.words("shortfall-all"),
         f"{line.behind} / {line.buildings}",
         say.rate(Rate(line.increases)),
         say.rate(Rate(line.index)),
         say.rate(Rate(line.behind_share)),
-        say.money(money(line.gap), cents=False),
-        say.money(money(line.short), cents=False),
+        say.money(book.money(line.gap), cents=False),
+        say.money(book.money(line.short), cents=False),
     )
 
 

@@ -12,6 +12,7 @@ from decimal import Decimal
 from typing import Self
 
 from quarterday.core.file.fold import File
+from quarterday.core.money import Money
 from quarterday.core.reference import Reference
 from quarterday.core.review.case import Case
 from quarterday.core.values.building import BuildingPicture
@@ -71,6 +72,10 @@ class Book:
     total: Line = field(default_factory=Line)
     left_out: int = 0  # insured buildings without a valuation, an increase, or of another currency
     no_renewal: int = 0  # files
+
+    def money(self, amount: Decimal) -> Money:
+        """Return an amount in the book's currency."""
+        return Money(amount, self.currency)
 
     def add(self, province: str, line: Line) -> None:
         """Count a building in its province and in the total."""
