@@ -21,7 +21,7 @@ from quarterday.catalogue.load import reference
 from quarterday.core.file.records import Terms
 from quarterday.core.terms.losses.loss import Loss
 from quarterday.core.terms.settling.machine import Plan
-from quarterday.core.terms.settling.plan import asked_of, plan
+from quarterday.core.terms.settling.plan import compiled
 from quarterday.core.terms.settling.routing import Item
 from quarterday.core.terms.settling.rows import Column, Rows
 from quarterday.core.terms.settling.settlement import Setting, settle
@@ -101,23 +101,23 @@ def timed(work: Mapping[str, Callable[[], object]]) -> dict[str, float]:
     return {name: median(times) for name, times in seen.items()}
 
 
-def anew(compiled: Plan, told: Rows) -> None:
+def anew(terms: Plan, told: Rows) -> None:
     """Settle losses that were never seen: they are checked and grouped as well."""
-    compiled.settle(Rows(told.amount, told.item, told.occurrence, told.year))
+    terms.settle(Rows(told.amount, told.item, told.occurrence, told.year))
 
 
-def columns(compiled: Plan) -> Iterator[str]:
+def columns(terms: Plan) -> Iterator[str]:
     """Yield nanoseconds a loss by size, and the ratios to hand-written NumPy."""
     for count in SIZES:
         told = losses(count)
 
         paid, borne = by_hand(told)
-        done = compiled.settle(told)
+        done = terms.settle(told)
         off = max(float(np.abs(done.paid - paid).max()), float(np.abs(done.borne - borne).max()))
         times = timed(
             {
-                "machine": partial(anew, compiled, told),
-                "again": partial(compiled.settle, told),
+                "machine": partial(anew, terms, told),
+                "again": partial(terms.settle, told),
                 "by hand": partial(by_hand, told),
             }
         )
@@ -147,5 +147,5 @@ def one_loss() -> str:
 def run() -> Iterator[str]:
     """Measure, and yield a line for each result."""
     yield f"NumPy {np.__version__}; medians of {ROUNDS} rounds in turns, processor time"
-    yield from columns(plan(asked_of(TERMS, reference(), ITEMS, VALUES)))
+    yield from columns(compiled(TERMS, reference(), ITEMS, VALUES))
     yield one_loss()

@@ -8,12 +8,15 @@ from decimal import Decimal
 from typing import Any
 
 import pytest
+from tests.core.terms.losses.conftest import account
 
 from quarterday.core.file.records import Terms
 from quarterday.core.reference import Reference
 from quarterday.core.terms.losses.loss import Loss
 from quarterday.core.terms.settling.settlement import Setting, Settlement, settle
 from quarterday.core.terms.settling.values import Values
+
+__all__ = ["account"]
 
 START, END, DAY = date(2027, 1, 1), date(2028, 1, 1), date(2027, 6, 1)
 Pay = Callable[..., Settlement]

@@ -16,7 +16,7 @@ from tests.core.terms.settling.interpreter import Row, interpret
 from quarterday.core.file.records import Terms
 from quarterday.core.reference import Reference
 from quarterday.core.terms.losses.loss import Loss
-from quarterday.core.terms.settling.plan import asked_of, plan
+from quarterday.core.terms.settling.plan import compiled
 from quarterday.core.terms.settling.routing import Item
 from quarterday.core.terms.settling.rows import Rows
 from quarterday.core.terms.settling.settlement import Setting, Settlement, settle_year
@@ -157,9 +157,9 @@ def test_the_plan_of_any_terms_is_what_the_interpreter_makes_of_it(
             DAY.toordinal())
         for n, d in damages
     ]  # fmt: skip
-    compiled = plan(asked_of(made(version), canada, items, VALUES))
-    exact = interpret(compiled, rows)
-    floats = compiled.settle(
+    found = compiled(made(version), canada, items, VALUES)
+    exact = interpret(found, rows)
+    floats = found.settle(
         Rows(
             amount=np.array([float(row.amount) for row in rows]),
             item=np.array([row.item for row in rows]),

@@ -15,7 +15,7 @@ from quarterday.core.review.case import Case
 from quarterday.core.review.need import need
 from quarterday.core.terms.losses.components import COMPONENTS
 from quarterday.core.terms.losses.loss import Loss
-from quarterday.core.terms.settling.account import values_on
+from quarterday.core.terms.settling.settlement import Setting
 from quarterday.core.terms.settling.values import Values
 from quarterday.core.words import Words, words
 
@@ -36,14 +36,14 @@ class Scaled:
     why_not: Words | None = None
 
 
-def scaled_losses(case: Case, terms: Terms, day: date) -> tuple[Scaled, ...]:
+def scaled_losses(case: Case, setting: Setting, day: date) -> tuple[Scaled, ...]:
     """Return every reference loss of the library as it would strike the account on ``day``."""
-    values = values_on(case, terms, day)
-    return tuple(scaled(case, terms, values, of, day) for of in case.reference.losses.values())
+    return tuple(scaled(case, setting, of, day) for of in case.reference.losses.values())
 
 
-def scaled(case: Case, terms: Terms, values: Values, of: ReferenceLoss, day: date) -> Scaled:
+def scaled(case: Case, setting: Setting, of: ReferenceLoss, day: date) -> Scaled:
     """Return a reference loss as it would strike the account on ``day``."""
+    terms, values = setting.terms, setting.values
     if of.fits_when is not None and need(of.fits_when, case.file).answer == "no":
         return Scaled(of, None, why_not=words("losses-not-yours"))
     place = place_of(case, terms, values, of)

@@ -81,34 +81,60 @@ def outcomes(
     case: Case, before: Terms, after: Terms, losses: Iterable[Loss]
 ) -> tuple[Outcome, ...]:
     """Return each of ``losses`` under both versions, as if on the last day of either period."""
-    reworded = _reworded(before, after)
-    old, new = (setting_of(case, terms, last_day(terms)) for terms in (before, after))
-    return tuple(
-        Outcome(
-            loss=loss,
-            before=_tried(old, loss),
-            after=_tried(new, loss),
-            reworded=_met(case, after, loss, reworded),
-        )
-        for loss in losses
-    )
+    return _outcomes(case, (before, after), _settings(case, before, after), losses)
 
 
 def reference_outcomes(
     case: Case, before: Terms, after: Terms
 ) -> tuple[tuple[Scaled, Outcome | None], ...]:
-    """Return the library's losses, scaled to the account by ``after``, under both versions."""
-    found = scaled_losses(case, after, last_day(after))
-    losses = tuple(scaled.loss for scaled in found if scaled.loss is not None)
-    done = {outcome.loss.id: outcome for outcome in outcomes(case, before, after, losses)}
+    """Return the library's losses, scaled to the account by ``after``, under both versions.
+
+    Refused where ``after`` itself cannot be honoured.
+    """
+    settings = _settings(case, before, after)
+    if isinstance(settings[1], Refused):
+        raise settings[1]
+    found = scaled_losses(case, settings[1], last_day(after))
+    losses = [scaled.loss for scaled in found if scaled.loss is not None]
+    done = {o.loss.id: o for o in _outcomes(case, (before, after), settings, losses)}
     return tuple((scaled, done.get(scaled.of.id)) for scaled in found)
 
 
-def _tried(setting: Setting, loss: Loss) -> Settled:
+def _settings(case: Case, *versions: Terms) -> tuple[Setting | Refused, ...]:
+    """Return what losses are settled under by each version, or why it cannot be honoured."""
+    return tuple(_setting(case, terms) for terms in versions)
+
+
+def _setting(case: Case, terms: Terms) -> Setting | Refused:
     try:
-        return settle(setting, _moved(loss, last_day(setting.terms)))
+        return setting_of(case, terms, last_day(terms))
     except Refused as refusal:
         return refusal
+
+
+def _outcomes(
+    case: Case,
+    versions: tuple[Terms, Terms],
+    settings: tuple[Setting | Refused, ...],
+    losses: Iterable[Loss],
+) -> tuple[Outcome, ...]:
+    reworded = _reworded(*versions)
+    old, new = settings
+    return tuple(
+        Outcome(
+            loss=loss,
+            before=_tried(old, loss),
+            after=_tried(new, loss),
+            reworded=_met(case, versions[1], loss, reworded),
+        )
+        for loss in losses
+    )
+
+
+def _tried(setting: Setting | Refused, loss: Loss) -> Settled:
+    if isinstance(setting, Refused):
+        return setting
+    return _tried_on_its_day(setting, _moved(loss, last_day(setting.terms)))
 
 
 def _moved(loss: Loss, day: date) -> Loss:
@@ -140,7 +166,7 @@ def past_outcomes(case: Case, before: Terms, after: Terms, years: int = 10) -> R
     its incurred amount and its deductible, where that is known; ``history`` says what is assumed.
     """
     told = history(case, years)
-    old, new = (_replayed(case, terms, told.replays) for terms in (before, after))
+    old, new = (_replayed(s, told.replays) for s in _settings(case, before, after))
     reworded = _reworded(before, after)
     found = tuple(
         Outcome(r.loss, a, b, _met(case, after, r.loss, reworded))
@@ -165,21 +191,32 @@ def _borne(name: str, case: Case, settled: Iterable[Settled]) -> Figure:
     )
 
 
-def _replayed(case: Case, terms: Terms, replays: Sequence[Replay]) -> tuple[Settled, ...]:
+def _replayed(setting: Setting | Refused, replays: Sequence[Replay]) -> tuple[Settled, ...]:
     """Settle claims year by year; a claim the terms refuse is told, the others stay settled."""
-    setting = setting_of(case, terms, last_day(terms))
+    if isinstance(setting, Refused):
+        return (setting,) * len(replays)
     done: dict[str, Settled] = {}
-    for year in sorted({replay.year for replay in replays}):
-        of_year = [_moved(r.loss, _within(terms, r.loss)) for r in replays if r.year == year]
-        usable = []
-        for loss in of_year:
-            try:
-                settle(setting, loss)
-                usable.append(loss)
-            except Refused as refusal:
-                done[loss.id] = refusal
-        done |= {s.loss.id: s for s in settle_year(setting, usable)} if usable else {}
+    for year in sorted({replay.year for replay in replays}, reverse=True):
+        told = (r.loss for r in replays if r.year == year)
+        done |= _year(setting, [_moved(loss, _within(setting.terms, loss)) for loss in told])
     return tuple(done[replay.loss.id] for replay in replays)
+
+
+def _year(setting: Setting, losses: Sequence[Loss]) -> dict[str, Settled]:
+    """Settle the claims of one year together, those aside that the terms refuse."""
+    try:
+        return {done.loss.id: done for done in settle_year(setting, losses)}
+    except Refused:
+        alone = {loss.id: _tried_on_its_day(setting, loss) for loss in losses}
+    kept = [loss for loss in losses if not isinstance(alone[loss.id], Refused)]
+    return alone | {done.loss.id: done for done in settle_year(setting, kept)}
+
+
+def _tried_on_its_day(setting: Setting, loss: Loss) -> Settled:
+    try:
+        return settle(setting, loss)
+    except Refused as refusal:
+        return refusal
 
 
 def _within(terms: Terms, loss: Loss) -> date:

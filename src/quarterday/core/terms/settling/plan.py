@@ -15,10 +15,15 @@ from quarterday.core.terms.settling.values import Values
 
 
 def asked_of(terms: Terms, reference: Reference, items: tuple[Item, ...], values: Values) -> Asked:
-    """Return which line of ``terms`` answers each of ``items``; Refused for a faulty clause."""
-    check_terms(terms, reference)
+    """Return which line of ``terms`` (checked before) answers each of ``items``."""
     answers = tuple(answer(terms, reference, item) for item in items)
     return Asked(terms, reference, values, answers)
+
+
+def compiled(terms: Terms, reference: Reference, items: tuple[Item, ...], values: Values) -> Plan:
+    """Return ``terms`` as a plan for ``items``; Refused for a clause it cannot honour."""
+    check_terms(terms, reference)
+    return plan(asked_of(terms, reference, items, values))
 
 
 def plan(asked: Asked) -> Plan:

@@ -26,7 +26,7 @@ from quarterday.core.terms.settling.cautions import cautions
 from quarterday.core.terms.settling.explain import Group, Step, decimal, named, reason_named, steps
 from quarterday.core.terms.settling.machine import CLAIM, Note, Payer, Settled
 from quarterday.core.terms.settling.plan import asked_of, plan
-from quarterday.core.terms.settling.refusals import check_loss, check_period
+from quarterday.core.terms.settling.refusals import check_loss, check_period, check_terms
 from quarterday.core.terms.settling.routing import Item
 from quarterday.core.terms.settling.rows import Rows
 from quarterday.core.terms.settling.values import Values
@@ -45,7 +45,8 @@ def no_facts(_: Note) -> tuple[Fact, ...]:
 class Setting:
     """What a loss is settled under: terms, reference data, true values, names and facts.
 
-    ``names`` holds the names of places by id; ``facts`` returns a clause's fields as facts.
+    Refused for terms with a clause that contradicts itself or another. ``names`` holds the names
+    of places by id; ``facts`` returns a clause's fields as facts.
     """
 
     terms: Terms
@@ -53,6 +54,9 @@ class Setting:
     values: Values = field(default_factory=Values)
     names: Mapping[str, str] = field(default_factory=dict)
     facts: Facts = no_facts
+
+    def __post_init__(self) -> None:
+        check_terms(self.terms, self.reference)
 
 
 @dataclass(frozen=True, slots=True)
