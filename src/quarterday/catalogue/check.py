@@ -8,6 +8,7 @@ from pydantic import BaseModel
 
 from quarterday.core.file.records import Building, Operations, Organisation
 from quarterday.core.reference import Condition, Reference
+from quarterday.core.terms.losses.components import COMPONENTS
 
 _RECORDS: dict[str, type[BaseModel]] = {
     "profile": Operations,
@@ -48,7 +49,19 @@ def _of_provinces(reference: Reference) -> Iterator[str]:
             yield f"provinces, entry {province.code}: the dates of its tax must rise."
 
 
+def _of_losses(reference: Reference) -> Iterator[str]:
+    for loss in reference.losses.values():
+        if loss.cause not in reference.causes:
+            yield f"losses, entry {loss.id}: there is no cause {loss.cause!r}."
+        for component in loss.amounts:
+            if component not in COMPONENTS:
+                yield f"losses, entry {loss.id}: there is no kind of loss {component!r}."
+        for field in _unknown_fields(loss.fits_when) if loss.fits_when else ():
+            yield f"losses, entry {loss.id}: tests {field}; records have no such field."
+
+
 def contradictions(reference: Reference) -> Iterator[str]:
     """Yield a sentence for each place where one catalogue names what another does not have."""
     yield from _of_coverages(reference)
     yield from _of_provinces(reference)
+    yield from _of_losses(reference)

@@ -27,6 +27,7 @@ from quarterday.core.reference import (
     ParameterSeries,
     Province,
     Reference,
+    ReferenceLoss,
     Season,
     Shape,
     ShortRate,
@@ -145,6 +146,7 @@ def _read(place: str, overrides: Path | None) -> Reference:
         seasons=_catalogue("seasons", Season, "id", folders),
         plans=_catalogue("plans", InstalmentPlan, "id", folders),
         short_rates=_catalogue("short_rates", ShortRate, "id", folders),
+        losses=_catalogue("losses", ReferenceLoss, "id", folders),
         own_wordings=_with_wordings(overrides),
     )
     problems = tuple(contradictions(found))

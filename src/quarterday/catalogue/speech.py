@@ -26,6 +26,7 @@ _NAMED = {
     "coverage": "coverages",
     "cause": "causes",
     "province": "provinces",
+    "loss": "losses",
     "plan": "plans",
     "short-rate": "short_rates",
 }

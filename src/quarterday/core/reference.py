@@ -357,6 +357,47 @@ class ShortRate(Shape):
         return self
 
 
+class Scale(Shape):
+    """How large an amount of a reference loss is.
+
+    ``share`` of what the account has (``of``), within ``least`` and ``most``; ``amount`` dollars
+    where that is not known, or where there is no share. Lost income is spread over ``months``.
+    """
+
+    of: Literal["building", "contents", "income-month", "giving-week"] | None = None
+    share: Decimal | None = Field(default=None, ge=0)
+    amount: Decimal | None = Field(default=None, ge=0)
+    least: Decimal = Field(default=Decimal(0), ge=0)
+    most: Decimal | None = Field(default=None, ge=0)
+    months: int = Field(default=1, ge=1, le=36)
+
+    @model_validator(mode="after")
+    def _one_size(self) -> Self:
+        if (self.of is None) != (self.share is None) or (self.of is None and self.amount is None):
+            raise ValueError("an amount needs a share and what it is of, or dollars")
+        if self.most is not None and self.most < self.least:
+            raise ValueError("the most is below the least")
+        return self
+
+
+class ReferenceLoss(Shape):
+    """A loss that terms are tried on, scaled to each account's own values.
+
+    ``at``: the building worth most, one with a basement, or no place. ``fits_when`` leaves it out
+    for organisations that cannot meet it.
+    """
+
+    id: str
+    name: Both
+    story: Both
+    cause: str
+    at: Literal["largest", "basement", "anywhere"] = "largest"
+    fits_when: Condition | None = None
+    amounts: Mapping[str, Scale] = Field(min_length=1)
+    source: Cited
+    illustrative: bool = False
+
+
 class Reference(Shape):
     """All reference data of one place."""
 
@@ -369,6 +410,7 @@ class Reference(Shape):
     seasons: Mapping[str, Season] = Field(default_factory=dict)
     plans: Mapping[str, InstalmentPlan] = Field(default_factory=dict)
     short_rates: Mapping[str, ShortRate] = Field(default_factory=dict)
+    losses: Mapping[str, ReferenceLoss] = Field(default_factory=dict)
     own_wordings: str | None = None  # the brokerage's folder, where it has wordings of its own
 
     def parameter(self, id: str, day: date) -> Parameter:
