@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date
 from decimal import Decimal
 from fractions import Fraction
 from typing import Any
@@ -16,6 +17,7 @@ from quarterday.core.file.records import AllocationKey, Terms
 from quarterday.core.given import Unusable
 from quarterday.core.premium.allocation import (
     FEES,
+    ROUNDING,
     TAX,
     Allocation,
     allocate,
@@ -28,6 +30,7 @@ from quarterday.core.reference import Reference
 from quarterday.core.review.case import Case
 
 Make = Callable[..., Terms]
+START_OF_NEXT = date(2027, 12, 1)
 
 
 def line(party: str, measure: str | None = None, **fields: Any) -> AllocationKey:
@@ -224,3 +227,43 @@ def test_a_key_that_is_not_there_is_refused_with_those_that_are(
 def test_two_lines_for_one_party_and_part_are_one_record() -> None:
     assert line("a", "1").key == line("a", "2").key == "ministries/*/*/share/a"
     assert line("a", "1", family="crime").key != line("a", "1").key
+
+
+def test_cents_that_only_the_places_would_round_otherwise_are_shown_as_rounding(
+    canada: Reference, terms: Make
+) -> None:
+    """Both tables have the same columns; whatever the second must move stands in its own row."""
+    cells = [cell("0.01", what, where) for what in ("building", "contents", "glass")
+             for where in ("church", "hall")]  # fmt: skip
+    key = [line(party, "1") for party in "abcd"]
+    done = allocate(terms(cells), "NS", canada, key)
+    exact(done)
+    moved = {c: a for c, a in done.by_location.cells.items() if c[0] == ROUNDING}
+    assert sum(moved.values(), Decimal(0)) == 0
+    assert all(abs(amount) <= Decimal("0.01") for amount in moved.values())
+
+
+def test_the_same_key_divides_next_years_premium(canada: Reference, terms: Make) -> None:
+    this, following = terms((cell("100"),)), terms((cell("250"),), start=START_OF_NEXT)
+    key = [line("a", "3", by="area"), line("b", "1", by="area")]
+    assert allocate(this, "NS", canada, key).totals == {"a": 75, "b": 25}
+    assert allocate(following, "NS", canada, key).totals == {"a": Decimal("187.50"),
+                                                             "b": Decimal("62.50")}  # fmt: skip
+
+
+def test_the_order_of_the_lines_changes_nobodys_part(canada: Reference, terms: Make) -> None:
+    offer = terms((cell("100.01"), cell("33.33", "glass"), cell("10.10", "contents", "hall")))
+    key = [line("a", "1"), line("b", "1"), line("c", "1"), line("d", "1", location="hall")]
+    there = allocate(offer, "ON", canada, key)
+    back = allocate(offer, "ON", canada, key[::-1])
+    assert there.by_coverage.cells == back.by_coverage.cells
+    assert there.totals == back.totals
+
+
+def test_fees_fall_on_who_bears_the_premium_even_where_nothing_is_taxed(
+    canada: Reference, terms: Make
+) -> None:
+    offer = terms((cell("30", "non-owned-vehicle"), cell("9", "*", kind="fee")))
+    done = allocate(offer, "ON", canada, [line("a", "2"), line("b", "1")])
+    assert done.totals == {"a": 26, "b": 13}
+    assert TAX not in done.by_coverage.rows()

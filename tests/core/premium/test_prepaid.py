@@ -139,3 +139,15 @@ def test_payments_that_do_not_settle_the_premium_are_refused() -> None:
     funds = {"": D("100.00")}
     with pytest.raises(ValueError, match="same sum"):
         journal(funds, spread(funds, YEAR), [Due(YEAR.start, D("99.99"))])
+
+
+def test_a_premium_of_nothing_has_an_empty_journal() -> None:
+    funds = {"General": D("0.00")}
+    assert journal(funds, spread(funds, YEAR), [Due(YEAR.start, D("0.00"))]) == ()
+
+
+def test_one_day_before_the_year_end_and_the_day_after_lie_in_two_years() -> None:
+    term = Period(date(2027, 3, 31), date(2027, 4, 2))
+    first, second = spread({"": D("2.00")}, term, "03-31")
+    assert (first.fiscal_year, second.fiscal_year) == (date(2027, 3, 31), date(2028, 3, 31))
+    assert first.total == second.total == 1

@@ -14,7 +14,7 @@ from quarterday.cli.options import as_of_option, json_option, needs_store, scree
 from quarterday.cli.screen import Screen
 from quarterday.core.file.fold import File
 from quarterday.core.money import Money, total
-from quarterday.core.premium.allocation import FEES, ROUNDING, TAX, Allocation, key_names
+from quarterday.core.premium.allocation import FEES, ROUNDING, TAX, key_names
 from quarterday.core.premium.instalments import Schedule, plan_name
 from quarterday.core.premium.prepaid import by_fiscal_year
 from quarterday.core.premium.rounding import TwoWay
@@ -147,10 +147,10 @@ def _allocation(screen: Screen, case: Case, made: Statement) -> None:
         return
     _heading(screen, "cli-premium-allocation", key=made.allocation.name)
     names = {row: _row_name(screen, row) for row in made.allocation.by_coverage.rows()}
-    _two_way(screen, made.allocation, made.allocation.by_coverage, names, "coverage")
+    _two_way(screen, made.terms.currency, made.allocation.by_coverage, names, "coverage")
     _heading(screen, "cli-premium-by-place")
     places = {row: _place_name(screen, case, row) for row in made.allocation.by_location.rows()}
-    _two_way(screen, made.allocation, made.allocation.by_location, places, "place")
+    _two_way(screen, made.terms.currency, made.allocation.by_location, places, "place")
 
 
 def _keys(screen: Screen, file: File) -> None:
@@ -161,14 +161,14 @@ def _keys(screen: Screen, file: File) -> None:
 
 
 def _two_way(
-    screen: Screen, allocation: Allocation, made: TwoWay[str, str], names: dict[str, str], head: str
+    screen: Screen, currency: str, made: TwoWay[str, str], names: dict[str, str], head: str
 ) -> None:
-    parties = allocation.parties
+    parties = tuple(made.columns())
     totals, columns = made.rows(), made.columns()
     last = screen.words("allocation-total")
 
     def shown(amounts: Iterable[Decimal]) -> Iterator[str]:
-        return (screen.speech.money(Money(a), cents=True) for a in amounts)
+        return (screen.speech.money(Money(a, currency), cents=True) for a in amounts)
 
     rows = [
         (name, *shown([*(made.cells.get((row, p), Decimal(0)) for p in parties), totals[row]]))

@@ -136,7 +136,7 @@ def journal(
     On the first day the premium becomes prepaid and owed; each payment settles its part, its
     charge is an expense of its day; each month's part becomes expense on its last day. Debits
     equal credits on every day and for every fund. ``payments`` settle exactly the sum of
-    ``totals`` (ValueError otherwise).
+    ``totals`` (ValueError otherwise); where nothing is owed there is nothing to settle.
     """
     first = slices[0].days.start
     opening = _booked(first, "prepaid", "payable", totals, words("journal-memo-opening"))
@@ -153,6 +153,8 @@ def journal(
 
 
 def _payments(totals: Amounts, payments: Sequence[Due]) -> Iterator[JournalLine]:
+    if not any(totals.values()):
+        return
     billed = {number: due.billed for number, due in enumerate(payments)}
     settled = to_margins(billed, totals)
     charges = {number: due.charge for number, due in enumerate(payments) if due.charge}
