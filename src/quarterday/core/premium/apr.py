@@ -25,7 +25,7 @@ YEAR = 365
 PLACES = Decimal("1e-12")
 EIGHTH = Decimal("0.00125")
 HIGHEST = 1e6  # a yearly rate of a hundred million per cent
-HALVINGS = 200
+HALVINGS = 70  # from a span of a million to less than the twelfth decimal
 
 
 @dataclass(frozen=True, slots=True)
