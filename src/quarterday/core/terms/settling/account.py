@@ -15,7 +15,7 @@ from quarterday.core.terms.settling.machine import Note
 from quarterday.core.terms.settling.refusals import AMOUNTS, RATIOS
 from quarterday.core.terms.settling.settlement import Setting
 from quarterday.core.terms.settling.values import Key, Values
-from quarterday.core.values.cost import costs_of, number
+from quarterday.core.values.cost import costs_of, last_day, number
 from quarterday.core.values.facts import line_fact
 from quarterday.core.values.index import NotCoveredError, Subject, indexed
 from quarterday.core.words import words
@@ -92,6 +92,10 @@ def _valued(case: Case, day: date) -> Iterator[Worth]:
 
 
 def _cost(case: Case, building: Building, day: date) -> Figure | None:
+    """Return what rebuilding costs on ``day``; None where nobody knows."""
+    if day == last_day(case) and building.id in case.pictures:
+        known = case.pictures[building.id].costs
+        return known.at_term_end if known else None
     try:
         costs = costs_of(case, building)
         if costs is None:

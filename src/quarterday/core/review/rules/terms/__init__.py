@@ -8,6 +8,7 @@ from quarterday.core.review.rules.terms import (
     clauses,
     dropped,
     gaps,
+    losses,
     vacancy,
     wider,
     worse,
@@ -19,6 +20,7 @@ RULES: tuple[Rule, ...] = (
     *wider.RULES,
     *agreed.RULES,
     *gaps.RULES,
+    *losses.RULES,
     *clauses.RULES,
     *vacancy.RULES,
 )

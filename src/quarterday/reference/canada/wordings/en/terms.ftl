@@ -575,3 +575,25 @@ terms-vacancy-unknown-todo = Look it up in the wording, record it, and ask for a
 terms-vacancy-which-title = Tell us which building stands empty, and since when
 terms-vacancy-which-means = You told us that a building is not in use. Cover usually shrinks or stops when that lasts too long.
 terms-vacancy-which-todo = Write the building and the first empty day on the statement of values.
+
+## terms.total-loss-gap, terms.sublimit-thin
+
+reason-total-loss = A total fire would leave this to find.
+reason-sublimit-thin = A loss like yours is larger than the amount.
+reason-cannot-be-tried = Nobody can say what these terms pay until this is clear.
+terms-total-loss-gap-title = If { $building } burned down, about { $borne } of the cost would be yours
+terms-total-loss-gap-means = All of it would cost about { $lost }, and the terms pay about { $paid }. Yours would be: { $gaps }.
+terms-total-loss-gap-part = { $what } { $borne }
+terms-total-loss-gap-todo = Look at the largest of these first. Ask us what raising each amount would cost.
+terms-sublimit-thin-title = { $coverage }: { $limit } could leave about { $over } to you
+terms-sublimit-thin-means = { $whose ->
+    [own] You have had such a loss: { $loss }, about { $lost }. The same loss today would be more than the limit (the most the insurer pays).
+   *[reference] Such a loss could cost about { $lost } where you are ({ $loss }). That is more than the limit (the most the insurer pays).
+} Place: { $place }.
+terms-sublimit-thin-todo = { $kind ->
+    [sewer-backup] Ask us what a higher limit would cost. A backwater valve, and nothing of value kept low, make such a loss smaller.
+   *[other] Ask us what a higher limit would cost.
+}
+terms-cannot-be-tried-title = These terms cannot be tried on a loss
+terms-cannot-be-tried-means = { $why }
+terms-cannot-be-tried-todo = Correct the terms on file, or ask the insurer what is meant.

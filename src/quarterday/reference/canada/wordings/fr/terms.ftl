@@ -575,3 +575,25 @@ terms-vacancy-unknown-todo = Cherchez-le dans le texte, consignez-le et demandez
 terms-vacancy-which-title = Dites-nous quel bâtiment est vide, et depuis quand
 terms-vacancy-which-means = Vous nous avez dit qu'un bâtiment ne sert pas. La protection diminue ou cesse d'ordinaire quand cela dure trop longtemps.
 terms-vacancy-which-todo = Inscrivez le bâtiment et le premier jour vide sur la déclaration de valeurs.
+
+## terms.total-loss-gap, terms.sublimit-thin
+
+reason-total-loss = Un incendie total laisserait cette somme à trouver.
+reason-sublimit-thin = Un sinistre comme le vôtre dépasse ce montant.
+reason-cannot-be-tried = Personne ne peut dire ce que ce contrat paie tant que ce n'est pas clair.
+terms-total-loss-gap-title = { $building } : après un incendie total, environ { $borne } resterait à votre charge
+terms-total-loss-gap-means = Le tout coûterait environ { $lost }, et le contrat paie environ { $paid }. À votre charge : { $gaps }.
+terms-total-loss-gap-part = { $what } { $borne }
+terms-total-loss-gap-todo = Regardez d'abord le plus grand de ces montants. Demandez-nous ce que coûterait chaque hausse.
+terms-sublimit-thin-title = { $coverage } : { $limit } pourrait laisser environ { $over } à votre charge
+terms-sublimit-thin-means = { $whose ->
+    [own] Vous avez déjà subi un tel sinistre : { $loss }, environ { $lost }. Le même aujourd'hui dépasserait le montant d'assurance (le plus que l'assureur paie).
+   *[reference] Un tel sinistre pourrait coûter environ { $lost } chez vous ({ $loss }). C'est plus que le montant d'assurance (le plus que l'assureur paie).
+} Lieu : { $place }.
+terms-sublimit-thin-todo = { $kind ->
+    [sewer-backup] Demandez-nous ce que coûterait un montant plus élevé. Un clapet antiretour, et rien de précieux rangé bas, réduisent un tel sinistre.
+   *[other] Demandez-nous ce que coûterait un montant plus élevé.
+}
+terms-cannot-be-tried-title = Ce contrat ne peut pas être mis à l'essai sur un sinistre
+terms-cannot-be-tried-means = { $why }
+terms-cannot-be-tried-todo = Corrigez le contrat au dossier, ou demandez à l'assureur ce qui est voulu.
