@@ -30,7 +30,7 @@ from quarterday.core.words import Term, Words, words
 
 GAP = "terms.total-loss-gap"
 THIN = "terms.sublimit-thin"
-LEAST = "terms.total-loss-gap-share"
+LEAST, WORTH = "terms.total-loss-gap-share", "terms.change-worth-deciding"
 YEARS = 10
 THOUSAND = Decimal(1000)
 OVER = ("over-limit", "over-aggregate")
@@ -100,7 +100,7 @@ def _cannot_be_tried(refusal: Refused) -> Finding:
 
 def _gap(case: Case, done: Settlement) -> Finding:
     building, borne = case.building_name(done.loss.place), done.borne.money
-    short = sorted((p for p in done.parts if p.borne), key=lambda p: -p.borne.amount)
+    short = sorted((p for p in done.parts if _rounded(p.borne)), key=lambda p: -p.borne.amount)
     return Finding(
         rule=GAP,
         subject=Subject("building", done.loss.place, building),
@@ -137,7 +137,7 @@ def sublimit_thin(case: Case) -> Iterator[Finding]:
     for line in setting.terms.coverages:
         if line.coverage in OF_ONE_CAUSE and line.limit:
             worst = max(_tried(case, setting, line), key=lambda t: t.over.amount, default=None)
-            if worst is not None and worst.over:
+            if worst is not None and worst.over.amount >= number(case.parameter(WORTH)):
                 yield _thin(case, setting.terms, line, worst)
 
 
@@ -193,5 +193,5 @@ def _thin(case: Case, terms: Terms, line: Coverage, worst: Tried) -> Finding:
 
 RULES: tuple[Rule, ...] = (
     Rule(GAP, "building", total_loss_gap, (LEAST,)),
-    Rule(THIN, "coverage", sublimit_thin),
+    Rule(THIN, "coverage", sublimit_thin, (WORTH,)),
 )
