@@ -179,6 +179,20 @@ CLAUSES: tuple[Clause, ...] = (
     Clause("claims-made", _field("claims_made"), _yes_no, Ranks({True: 0, False: 1})),
     Clause("retroactive-date", _field("retroactive_date"), _plain, Scale("worse", None)),
     Clause("reporting-period", _field("reporting_days"), _plain, Scale("better", None)),
+    Clause("monthly-limit", _field("monthly_limit"), _rate, Scale("better", UNLIMITED)),
+    _amount("coinsurance-waiver", "coinsurance_waived_up_to", "better", NONE),
+    Clause(
+        "coinsurance-waiver-share",
+        _field("coinsurance_waived_share"),
+        _rate,
+        Scale("better", NONE),
+    ),
+    Clause(
+        "settling-order",
+        _field("settling_order"),
+        _named("settling-order"),
+        Ranks({"coinsurance-first": 0, "deductible-first": 1}),
+    ),
     Clause("qualified", _field("qualified"), _yes_no, _YES_IS_BETTER),
     Clause("wording", _field("wording"), _plain, _UNCLEAR),
 )

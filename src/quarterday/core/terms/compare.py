@@ -9,7 +9,7 @@ from typing import get_args
 from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import EVERYWHERE, Coverage
 from quarterday.core.money import Money
-from quarterday.core.terms.clauses import CLAUSES, DEDUCTIBLES, NONE, Clause, Scale, Side
+from quarterday.core.terms.clauses import CLAUSES, DEDUCTIBLES, NONE, Clause, Ranks, Scale, Side
 from quarterday.core.terms.deductible import change_of_form, same_currency
 from quarterday.core.terms.difference import Difference, DifferenceKind, Direction
 from quarterday.core.words import Arg, Term
@@ -147,7 +147,20 @@ def _of_items(before: Side, after: Side, place: str) -> Iterator[Difference]:
             gone = kind in damages[0]
             yield _item("damages", coverage, place, Term("damages", kind), gone=gone)
     elif damages[0] != damages[1]:
-        yield _damages_unstated(coverage, place, stated_before=damages[0] is not None)
+        yield _unstated("damages", coverage, place, stated_before=damages[0] is not None)
+    yield from _of_umbrella(before, after, place)
+
+
+def _of_umbrella(before: Side, after: Side, place: str) -> Iterator[Difference]:
+    """Yield a difference for each coverage that an umbrella lies over no more, or newly."""
+    kind: DifferenceKind = "umbrella-over"
+    over = before.line.attaches_to, after.line.attaches_to
+    if over[0] is not None and over[1] is not None:
+        for coverage in set(over[0]) ^ set(over[1]):
+            item, gone = Term("coverage", coverage), coverage in over[0]
+            yield _item(kind, before.line.coverage, place, item, gone=gone)
+    elif over[0] != over[1]:
+        yield _unstated(kind, before.line.coverage, place, stated_before=over[0] is not None)
 
 
 def _item(kind: DifferenceKind, coverage: str, place: str, item: Term, *, gone: bool) -> Difference:
@@ -156,10 +169,13 @@ def _item(kind: DifferenceKind, coverage: str, place: str, item: Term, *, gone: 
     return Difference(kind, coverage, place, "better" if better else "worse", *shown)
 
 
-def _damages_unstated(coverage: str, place: str, *, stated_before: bool) -> Difference:
-    stated, unstated = Term("damages", "stated"), Term("damages", "not-stated")
+def _unstated(
+    kind: DifferenceKind, coverage: str, place: str, *, stated_before: bool
+) -> Difference:
+    """Return that only one version says what it covers."""
+    stated, unstated = Term(kind, "stated"), Term(kind, "not-stated")
     shown = (stated, unstated) if stated_before else (unstated, stated)
-    return Difference("damages", coverage, place, "cannot say", *shown)
+    return Difference(kind, coverage, place, "cannot say", *shown)
 
 
 def _of_terms(before: Terms, after: Terms) -> Iterator[Difference]:
@@ -168,8 +184,15 @@ def _of_terms(before: Terms, after: Terms) -> Iterator[Difference]:
     yield from _whole("currency", before.currency, after.currency, "cannot say")
     days = before.vacancy_days, after.vacancy_days
     yield from _whole("vacancy-days", *days, Scale("better", None)(*days))
+    yield from _deductible_rule(before, after)
     yield from _shared_amount(before, after)
     yield from _shared_list(before, after)
+
+
+def _deductible_rule(before: Terms, after: Terms) -> Iterator[Difference]:
+    rules = before.deductible_rule, after.deductible_rule
+    shown = [None if rule is None else Term("deductible-rule", rule) for rule in rules]
+    yield from _whole("deductible-rule", *shown, Ranks({"each": 0, "highest": 1})(*rules))
 
 
 def _whole(

@@ -16,7 +16,8 @@ DifferenceKind = Literal[
     "coinsurance", "stated-amount", "agreed-value", "automatic-increase", "basis", "blanket",
     "margin", "shared-limit", "exclusion", "damages", "defence", "claims-made",
     "retroactive-date", "reporting-period", "qualified", "wording",
-    "shared-limit-amount", "vacancy-days", "insurer", "currency",
+    "monthly-limit", "coinsurance-waiver", "coinsurance-waiver-share", "settling-order",
+    "umbrella-over", "shared-limit-amount", "deductible-rule", "vacancy-days", "insurer", "currency",
 ]  # fmt: skip
 
 

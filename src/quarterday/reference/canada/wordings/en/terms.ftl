@@ -218,6 +218,38 @@ difference-shared-limit-amount = { $case ->
     [gone] the shared additional limit of { $before } a year is gone
    *[changed] the shared additional limit goes from { $before } to { $after } a year
 }
+difference-monthly-limit = { $case ->
+    [new] at most { $after } of the limit is now paid for thirty days
+    [gone] the most for thirty days ({ $before } of the limit) is gone
+   *[changed] the most for thirty days goes from { $before } to { $after } of the limit
+}
+difference-coinsurance-waiver = { $case ->
+    [new] the coinsurance rule now spares losses up to { $after }
+    [gone] the coinsurance rule no longer spares losses up to { $before }
+   *[changed] losses that the coinsurance rule spares go from { $before } to { $after }
+}
+difference-coinsurance-waiver-share = { $case ->
+    [new] the coinsurance rule now spares losses up to { $after } of the amount insured
+    [gone] the coinsurance rule no longer spares losses up to { $before } of the amount insured
+   *[changed] losses that the coinsurance rule spares go from { $before } to { $after } of the amount insured
+}
+difference-settling-order = { $case ->
+    [new] the order is now stated: { $after }
+    [gone] the order is no longer stated; it was { $before }
+   *[changed] the order goes from { $before } to { $after }
+}
+difference-umbrella-over = { $case ->
+    [new] it now lies over this too: { $after }
+    [gone] it no longer lies over this: { $before }
+   *[changed] what it lies over was { $before } and is now { $after }
+}
+umbrella-over-stated = stated
+umbrella-over-not-stated = not stated
+difference-deductible-rule = { $case ->
+    [new] when several deductibles meet in one event, { $after } now counts
+    [gone] what counts when several deductibles meet in one event is no longer stated; it was { $before }
+   *[changed] when several deductibles meet in one event, { $after } now counts, not { $before }
+}
 difference-vacancy-days = { $case ->
     [new] the days that a building may stand empty are now stated: { $after }
     [gone] the days that a building may stand empty ({ $before }) are no longer stated

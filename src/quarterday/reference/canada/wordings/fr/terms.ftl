@@ -218,6 +218,38 @@ difference-shared-limit-amount = { $case ->
     [gone] le montant additionnel commun de { $before } par année disparaît
    *[changed] le montant additionnel commun passe de { $before } à { $after } par année
 }
+difference-monthly-limit = { $case ->
+    [new] au plus { $after } du montant est maintenant payé pour trente jours
+    [gone] le maximum pour trente jours ({ $before } du montant) disparaît
+   *[changed] le maximum pour trente jours passe de { $before } à { $after } du montant
+}
+difference-coinsurance-waiver = { $case ->
+    [new] la règle proportionnelle épargne maintenant les sinistres jusqu'à { $after }
+    [gone] la règle proportionnelle n'épargne plus les sinistres jusqu'à { $before }
+   *[changed] les sinistres que la règle proportionnelle épargne passent de { $before } à { $after }
+}
+difference-coinsurance-waiver-share = { $case ->
+    [new] la règle proportionnelle épargne maintenant les sinistres jusqu'à { $after } du montant assuré
+    [gone] la règle proportionnelle n'épargne plus les sinistres jusqu'à { $before } du montant assuré
+   *[changed] les sinistres que la règle proportionnelle épargne passent de { $before } à { $after } du montant assuré
+}
+difference-settling-order = { $case ->
+    [new] l'ordre est maintenant indiqué : { $after }
+    [gone] l'ordre n'est plus indiqué; c'était { $before }
+   *[changed] l'ordre passe de { $before } à { $after }
+}
+difference-umbrella-over = { $case ->
+    [new] elle s'ajoute maintenant aussi à ceci : { $after }
+    [gone] elle ne s'ajoute plus à ceci : { $before }
+   *[changed] ce à quoi elle s'ajoute était { $before } et est maintenant { $after }
+}
+umbrella-over-stated = indiqué
+umbrella-over-not-stated = non indiqué
+difference-deductible-rule = { $case ->
+    [new] quand plusieurs franchises se rencontrent, ce qui compte est maintenant indiqué : { $after }
+    [gone] ce qui compte quand plusieurs franchises se rencontrent n'est plus indiqué; c'était { $before }
+   *[changed] quand plusieurs franchises se rencontrent, ce qui compte est maintenant { $after }, et non { $before }
+}
 difference-vacancy-days = { $case ->
     [new] le nombre de jours où un bâtiment peut rester vide est maintenant indiqué : { $after }
     [gone] le nombre de jours où un bâtiment peut rester vide ({ $before }) n'est plus indiqué
