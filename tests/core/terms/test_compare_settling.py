@@ -1,4 +1,7 @@
-"""Differences of the clauses that only a settlement needs. Directions: common practice, no source."""
+"""Differences of the clauses that only a settlement needs.
+
+Directions: common practice, no source.
+"""
 
 from __future__ import annotations
 

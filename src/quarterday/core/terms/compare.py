@@ -191,8 +191,8 @@ def _of_terms(before: Terms, after: Terms) -> Iterator[Difference]:
 
 def _deductible_rule(before: Terms, after: Terms) -> Iterator[Difference]:
     rules = before.deductible_rule, after.deductible_rule
-    shown = [None if rule is None else Term("deductible-rule", rule) for rule in rules]
-    yield from _whole("deductible-rule", *shown, Ranks({"each": 0, "highest": 1})(*rules))
+    old, new = (None if rule is None else Term("deductible-rule", rule) for rule in rules)
+    yield from _whole("deductible-rule", old, new, Ranks({"each": 0, "highest": 1})(*rules))
 
 
 def _whole(
