@@ -127,10 +127,11 @@ def why(context: click.Context, file: str, figure: str, as_of: date, as_json: bo
     if as_json:
         screen.json(plain.node(figures[figure], screen.speech))
     else:
-        _tree(screen, figures[figure])
+        tree(screen, figures[figure])
 
 
-def _tree(screen: Screen, node: Node, depth: int = 0) -> None:
+def tree(screen: Screen, node: Node, depth: int = 0) -> None:
+    """Show a figure and, under it, what it was made from."""
     said = screen.speech.parts(node)
     screen.line(f"{said.label}: {said.value}", style="bold" if depth == 0 else None,
                 indent=2 * depth)  # fmt: skip
@@ -138,7 +139,7 @@ def _tree(screen: Screen, node: Node, depth: int = 0) -> None:
         screen.line(text, style="dim", indent=2 * depth + 2)
     if isinstance(node, Figure):
         for part in node.inputs:
-            _tree(screen, part, depth + 1)
+            tree(screen, part, depth + 1)
 
 
 @click.command()

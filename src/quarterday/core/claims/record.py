@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 
+from quarterday.core.claims.counted import counted
 from quarterday.core.dates import Period, add_years
 from quarterday.core.figure import Figure, Unit
 from quarterday.core.file.fold import File
@@ -68,8 +69,8 @@ def window(case: Case, years: int) -> Period:
 
 
 def claims_in(case: Case, period: Period) -> tuple[Claim, ...]:
-    """Return the claims whose date of loss lies in ``period``, oldest first."""
-    found = (claim for claim in case.file.claims if claim.date_of_loss in period)
+    """Return the claims whose date of loss lies in ``period``, oldest first, each event once."""
+    found = (claim for claim in counted(case.file.claims) if claim.date_of_loss in period)
     return tuple(sorted(found, key=lambda claim: (claim.date_of_loss, claim.number)))
 
 

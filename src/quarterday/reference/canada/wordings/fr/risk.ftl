@@ -43,3 +43,128 @@ risk-no-mean = Avec une forme de { $shape }, les sinistres n'ont pas de moyenne.
 risk-step-mean = Un sinistre moyen coûte { $mean }.
 risk-step-limited = Si l'on ne compte pas plus de { $most } par sinistre, la moyenne est de { $limited }.
 risk-step-paid = D'un sinistre moyen, { $paid } sont payés et { $kept } restent à votre charge.
+
+## How often and how large
+
+risk-default-rate = { CAPITAL($cause) } : sinistres par an d'un organisme moyen
+risk-default-size = { CAPITAL($cause) } : coût moyen d'un sinistre
+risk-book-rate = { CAPITAL($cause) } : sinistres par an d'un organisme comme le vôtre
+risk-how-book-rate = Tiré de { $organisations } organismes, qui ont eu { $claims } sinistres en { $years } années au total.
+risk-book-size = { CAPITAL($cause) } : coût moyen d'un sinistre chez les organismes comme le vôtre
+risk-how-book-size = La moyenne de { $claims } sinistres d'organismes dont nous nous occupons.
+risk-rate = { CAPITAL($cause) } : sinistres à prévoir par an chez vous
+risk-how-rate = { $claims ->
+    [0] Aucun sinistre chez vous
+    [one] Un sinistre chez vous
+   *[other] { $claims } sinistres chez vous
+} en { $years } ans au dossier, à côté de ce qu'on sait des autres. { $weight }
+risk-size = { CAPITAL($cause) } : coût moyen à prévoir d'un sinistre
+risk-how-size = { $law ->
+    [liability] La moyenne des autres, pondérée par vos propres sinistres de cette cause. Quelques réclamations sont très élevées (loi de Pareto).
+   *[damage] La moyenne des autres, pondérée par vos propres sinistres de cette cause. La plupart sont petits, quelques-uns très gros (loi lognormale). Aucun ne dépasse la valeur de ce qui est là.
+}
+risk-caution-illustrative = Ce chiffre repose en partie sur des exemples que personne ne publie. Votre courtier peut en choisir d'autres.
+risk-caution-model = C'est un modèle, pas une prévision. Une fourchette ne contient que le hasard de la simulation; elle ne contient pas l'erreur du modèle lui-même.
+
+## An average year and bad years
+
+risk-no-terms = Le dossier { $file } ne contient aucune condition d'assurance; personne ne peut donc dire ce qu'elles paieraient. Chargez les conditions, puis reposez la question.
+risk-alternative = { $case ->
+    [expiring] Les conditions qui prennent fin, encore une fois
+   *[offered] L'offre telle quelle
+}
+risk-amounts = { $case ->
+    [limit] { $limit }
+    [deductible] franchise de { $deductible }
+    [limit-deductible] { $limit }, franchise de { $deductible }
+   *[other] aucun montant indiqué
+}
+risk-option = { $coverage } : { $amounts }
+risk-mean = Ce que les sinistres vous coûtent dans une année moyenne : { $alternative }
+risk-how-mean = { $case ->
+    [sampled] Pour chaque cause : sa fréquence, multipliée par ce qui reste à votre charge. L'effet des maximums annuels vient de { $years } années simulées.
+   *[closed] Pour chaque cause : sa fréquence, multipliée par ce qui reste à votre charge. Aucune simulation n'y entre.
+}
+risk-mean-cause = { CAPITAL($cause) }, dans une année moyenne
+risk-how-cause = La fréquence, multipliée par ce qui reste à votre charge avec ces conditions.
+risk-bad = Ce que les sinistres vous coûtent dans une année sur { $one_in } : { $alternative }
+risk-how-bad = Une année sur { $one_in } coûte ce montant ou plus, dans { $years } années simulées. Le seul hasard le place entre { $low } et { $high }.
+risk-change = { $one_in ->
+    [0] Ce qui change pour vous dans une année moyenne : { $alternative }
+   *[other] Ce qui change pour vous dans une année sur { $one_in } : { $alternative }
+}
+risk-how-change = { $case ->
+    [unclear] À côté de l'offre telle quelle, dans les mêmes années simulées. Le seul hasard place l'écart entre { $low } et { $high }; aucune différence n'est donc indiquée.
+   *[clear] À côté de l'offre telle quelle, dans les mêmes années simulées. Le seul hasard place l'écart entre { $low } et { $high }.
+}
+risk-left-out-duty = Les abus et les blessures de bénévoles n'y sont pas. Le tort fait aux personnes est un devoir, jamais un montant.
+risk-left-out-cause = N'y est pas : { $cause }. { $why }
+risk-left-out-terms = Un des choix n'y est pas. { $why }
+
+## Options and deductibles
+
+risk-title = Ce que les sinistres pourraient vous coûter dans l'année à partir du { $renewal }, en plus de la prime
+risk-options-lead = Ce que chaque option changerait, à côté de l'offre telle quelle
+risk-head-terms = Conditions
+risk-head-option = Option
+risk-head-state = État
+risk-head-price = Prix par an
+risk-head-average = Année moyenne
+risk-head-ten = 1 année sur 10
+risk-head-hundred = 1 année sur 100
+risk-state = { $state ->
+    [taken] acceptée
+    [left] refusée
+   *[open] à décider
+}
+risk-same = pareil
+risk-less = { $amount } de moins
+risk-more = { $amount } de plus
+risk-why-not = { $case ->
+    [duty] Le tort fait aux personnes se juge par devoir, pas en argent.
+    [refused] Les conditions se contredisent avec cette option.
+    [no-amount] L'offre n'indique aucun montant. Demandez-nous.
+   *[not-modelled] Il n'y a pas encore de chiffres sur ce que cette garantie couvre.
+}
+risk-not-measured = { $option }. { $why }
+risk-losses = Sinistres par an où ce choix fait une différence
+risk-how-losses = La fréquence de chaque cause, multipliée par la part de ses sinistres qui sont assez gros.
+risk-break-even = Sinistres par an où les deux choix coûtent autant
+risk-how-break-even = { $years ->
+    [0] L'écart de prime, divisé par le plus que ce choix change d'un sinistre.
+    [1] L'écart de prime, divisé par le plus que ce choix change d'un sinistre : un tel sinistre chaque année.
+   *[other] L'écart de prime, divisé par le plus que ce choix change d'un sinistre : un tel sinistre tous les { $years } ans.
+}
+risk-deductible-title = Une autre franchise (la part d'un sinistre que vous payez vous-même) : { $name }
+risk-deductible-premium = { $case ->
+    [costs] La prime augmente de { $amount } par an.
+    [saves] La prime baisse de { $amount } par an.
+    [ask-saves] Demandez-nous le prix. Jusqu'à { $amount } par an, ce choix se paie de lui-même.
+    [ask-keeps] Demandez-nous le prix. Ce choix ne vaut la peine que si la prime baisse de plus de { $amount } par an.
+   *[free] La prime ne change pas.
+}
+risk-deductible-kept = { $case ->
+    [less] Dans une année moyenne, { $amount } de moins resteraient à votre charge.
+    [more] Dans une année moyenne, { $amount } de plus resteraient à votre charge.
+   *[same] Dans une année moyenne, il en resterait autant à votre charge.
+}
+risk-deductible-break-even = Ce choix change au plus { $per_loss } d'un sinistre. Les deux choix coûtent autant si un tel sinistre arrive { $even }. Nous prévoyons un sinistre touché par ce choix { $expected }. { $case ->
+    [dearer] À la longue, cela parle pour la petite franchise et sa prime.
+   *[cheaper] À la longue, cela parle pour la grande franchise, si vous pouviez la payer.
+}
+risk-every = { $case ->
+    [never] jamais
+    [often] { $n ->
+        [one] une fois par an
+       *[other] { $n } fois par an
+    }
+   *[years] { $n ->
+        [1] une fois par an
+       *[other] une fois en { $n } ans
+    }
+}
+
+## On the screen
+
+cli-risk-learning = Lecture du portefeuille
+cli-risk-why = Pour voir d'où vient un chiffre : quarterday risk { $file } --why { $figure }

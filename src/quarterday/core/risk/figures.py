@@ -1,0 +1,150 @@
+"""The figures of a risk: an average year and bad years under each alternative, and what they say.
+
+Every one says what it rests on, and that only chance is in its interval: whether the model is right
+is not. Amounts are shown in two digits at most, fewer where chance would decide them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from quarterday.core.figure import Figure
+from quarterday.core.file.records.terms import EVERYWHERE
+from quarterday.core.money import Money
+from quarterday.core.risk.alternatives import Alternative
+from quarterday.core.risk.cost import BAD, Cost
+from quarterday.core.risk.risk import Risk
+from quarterday.core.risk.sampling import Sampled, exact, shown
+from quarterday.core.words import Term, Words, words
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """One alternative in figures; ``bad`` is in the order of a 1-in-10 and a 1-in-100 year."""
+
+    alternative: Alternative
+    name: Words
+    mean: Figure
+    bad: tuple[Figure, ...]
+
+
+def told(risk: Risk) -> tuple[Told, ...]:
+    """Return every alternative that could be measured, the base of comparison first."""
+    return tuple(_told(risk, cost) for cost in risk.comparison.costs)
+
+
+def _told(risk: Risk, cost: Cost) -> Told:
+    alternative = risk.alternative(cost.id)
+    mean = mean_figure(risk, cost)
+    bad = tuple(bad_figure(risk, cost, one_in, mean) for one_in in BAD)
+    return Told(alternative, name_of(risk, alternative), mean, bad)
+
+
+def name_of(risk: Risk, alternative: Alternative) -> Words:
+    """Return an alternative's name as people say it."""
+    option = alternative.option
+    if option is None:
+        case = "expiring" if alternative.kind == "expiring" else "offered"
+        return words("risk-alternative", case=case)
+    coverage: Words = words("coverage-name", coverage=Term("coverage", option.coverage))
+    if option.location != EVERYWHERE:
+        place = risk.case.building_name(option.location)
+        coverage = words("coverage-at", coverage=coverage, place=place)
+    amounts = {
+        name: alternative.terms.money(amount)
+        for name, amount in (("limit", option.limit), ("deductible", option.deductible))
+        if amount is not None and (name, alternative.kind) != ("limit", "deductible")
+    }
+    said = words("risk-amounts", case="-".join(amounts), **amounts)
+    return words("risk-option", coverage=coverage, amounts=said)
+
+
+def caution() -> Words:
+    """Return what no interval holds: that the model itself may be wrong."""
+    return words("risk-caution-model")
+
+
+def mean_figure(risk: Risk, cost: Cost) -> Figure:
+    """Return what losses cost in an average year, made of its causes, the dearest first."""
+    return Figure(
+        id=f"risk-mean@{cost.id}",
+        value=shown(cost.mean, risk.currency),
+        unit="money",
+        label=words("risk-mean", alternative=name_of(risk, risk.alternative(cost.id))),
+        how=words("risk-how-mean", case="sampled" if cost.trial.is_yearly else "closed",
+                  years=risk.comparison.years),
+        inputs=tuple(_of_causes(risk, cost)),
+        caution=caution(),
+    )  # fmt: skip
+
+
+def _of_causes(risk: Risk, cost: Cost) -> Iterator[Figure]:
+    by_cause: dict[str, float] = {}
+    for peril, mean in zip(risk.model.perils, cost.by_peril, strict=True):
+        by_cause[peril.cause] = by_cause.get(peril.cause, 0.0) + mean
+    for cause, mean in sorted(by_cause.items(), key=lambda item: (-item[1], item[0])):
+        if mean < HALF_A_DOLLAR:
+            continue
+        likely = risk.likely[cause]
+        yield Figure(
+            id=f"risk-mean-cause@{cost.id}/{cause}",
+            value=shown(exact(mean), risk.currency),
+            unit="money",
+            label=words("risk-mean-cause", cause=Term("cause", cause)),
+            how=words("risk-how-cause"),
+            inputs=(likely.rate_figure, likely.size_figure),
+            caution=likely.rate_figure.caution or likely.size_figure.caution,
+        )
+
+
+HALF_A_DOLLAR = 0.5  # what costs less a year than this is not told
+
+
+def bad_figure(risk: Risk, cost: Cost, one_in: int, mean: Figure) -> Figure:
+    """Return what losses cost in a year of which one in ``one_in`` is as bad or worse."""
+    bad = cost.bad[one_in]
+    return Figure(
+        id=f"risk-1-in-{one_in}@{cost.id}",
+        value=shown(bad, risk.currency),
+        unit="money",
+        label=words("risk-bad", one_in=one_in,
+                    alternative=name_of(risk, risk.alternative(cost.id))),
+        how=words("risk-how-bad", one_in=one_in, years=risk.comparison.years,
+                  **_interval(risk, bad)),
+        inputs=mean.inputs,
+        caution=caution(),
+    )  # fmt: skip
+
+
+def _interval(risk: Risk, sampled: Sampled) -> dict[str, Money]:
+    ends = {"low": sampled.low, "high": sampled.high}
+    return {name: shown(exact(end), risk.currency) for name, end in ends.items()}
+
+
+def change_figure(risk: Risk, id: str, one_in: int | None, base: Figure, other: Figure) -> Figure:
+    """Return what an alternative changes in an average year (None) or in a bad one.
+
+    Negative is less borne. An interval that reaches over zero says: no difference to be seen.
+    """
+    change = risk.change(id)
+    assert change is not None
+    amount = change.mean if one_in is None else change.bad[one_in]
+    value = shown(amount, risk.currency) if is_clear(amount) else Money(base.money.amount * 0)
+    year = "mean" if one_in is None else f"1-in-{one_in}"
+    return Figure(
+        id=f"risk-change-{year}@{id}",
+        value=Money(value.amount, risk.currency),
+        unit="money",
+        label=words("risk-change", one_in=one_in or 0,
+                    alternative=name_of(risk, risk.alternative(id))),
+        how=words("risk-how-change", case="clear" if is_clear(amount) else "unclear",
+                  **_interval(risk, amount)),
+        inputs=(base, other),
+        caution=caution(),
+    )  # fmt: skip
+
+
+def is_clear(amount: Sampled) -> bool:
+    """Tell whether chance alone does not explain a difference."""
+    return amount.low > 0 or amount.high < 0

@@ -1,0 +1,177 @@
+"""What could really hurt one account, and what each thing it could decide would change."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+from functools import cached_property
+
+from quarterday.core.file.records.terms import Option
+from quarterday.core.review.case import Case
+from quarterday.core.risk.account import Account
+from quarterday.core.risk.alternatives import Alternative, alternatives
+from quarterday.core.risk.cost import Change, Comparison, Cost, Effort, Trial, compared
+from quarterday.core.risk.likely import Learner, Likely
+from quarterday.core.risk.perils import Model, Peril
+from quarterday.core.risk.priors import NO_BOOK, Book
+from quarterday.core.terms.settling.account import values_on
+from quarterday.core.terms.settling.refusals import Refused
+from quarterday.core.terms.settling.values import Values
+from quarterday.core.values.cost import number
+from quarterday.core.words import Term, Words, words
+
+BLOCK_YEARS, MOST_BLOCKS, ERROR = (
+    f"risk.{name}" for name in ("block-years", "most-blocks", "sampling-error")
+)
+
+
+class NoTerms(LookupError):
+    """Raised when a file holds no terms to measure; ``words`` is the sentence."""
+
+    def __init__(self, file: str) -> None:
+        super().__init__(file)
+        self.words = words("risk-no-terms", file=file)
+
+
+@dataclass(frozen=True)
+class Risk:
+    """What losses cost the account under each alternative; the first is the base of comparison.
+
+    ``likely`` is by cause. ``left_out`` says in words what is not in the figures, and why.
+    """
+
+    case: Case
+    currency: str
+    alternatives: tuple[Alternative, ...]
+    model: Model
+    likely: Mapping[str, Likely]
+    comparison: Comparison
+    left_out: tuple[Words, ...]
+
+    def alternative(self, id: str) -> Alternative:
+        """Return an alternative by its id; KeyError when it is not there."""
+        return {a.id: a for a in self.alternatives}[id]
+
+    @property
+    def base(self) -> Cost:
+        """What the others are compared with."""
+        return self.comparison.costs[0]
+
+    def cost(self, id: str) -> Cost | None:
+        """Return what losses cost under an alternative; None where its terms were refused."""
+        return next((c for c in self.comparison.costs if c.id == id), None)
+
+    def change(self, id: str) -> Change | None:
+        """Return what an alternative changes; None for the base, and for refused terms."""
+        return self.comparison.changes.get(id)
+
+
+def effort_of(case: Case) -> Effort:
+    """Return how long to simulate, as the parameters say."""
+    years, blocks, error = (number(case.parameter(id)) for id in (BLOCK_YEARS, MOST_BLOCKS, ERROR))
+    return Effort(int(years), int(blocks), float(error))
+
+
+def risk_of(case: Case, book: Book = NO_BOOK, effort: Effort | None = None) -> Risk:
+    """Return the risk of an account; NoTerms without terms, Refused where they contradict."""
+    found = alternatives(case)
+    if not found:
+        raise NoTerms(case.file.id)
+    base, currency = found[0], found[0].terms.currency
+    account = Account(case, base.terms, middle(case), Learner(case, currency, book))
+    pairs = tuple(account.perils())
+    left_out = [words("risk-left-out-duty")]
+    trials = _usable(case, found, [peril for peril, _ in pairs], left_out)
+    return Risk(
+        case=case,
+        currency=currency,
+        alternatives=found,
+        model=trials[0].model,
+        likely={likely.cause: likely for _, likely in pairs},
+        comparison=compared(trials, case.file.id, effort or effort_of(case)),
+        left_out=tuple(dict.fromkeys(left_out)),
+    )
+
+
+def middle(case: Case) -> date:
+    """Return the day in the middle of the coming term: what things are worth then is measured."""
+    coming = case.coming
+    return coming.start + timedelta(days=(coming.end - coming.start).days // 2)
+
+
+@dataclass(frozen=True)
+class _Bench:
+    """Makes alternatives executable: the values of the base serve all its options."""
+
+    case: Case
+    base: Alternative
+
+    @cached_property
+    def _values(self) -> Values:
+        return values_on(self.case, self.base.terms, middle(self.case))
+
+    def _values_of(self, one: Alternative) -> Values:
+        if one.kind == "expiring":
+            return values_on(self.case, one.terms, middle(self.case))
+        return self._values if one.option is None else _with_amount(self._values, one.option)
+
+    def trial(self, one: Alternative, perils: tuple[Peril, ...]) -> Trial:
+        values = self._values_of(one)
+        return Trial.of(one.id, Model(perils), one.terms, self.case.reference, values)
+
+    def refused(self, one: Alternative, perils: tuple[Peril, ...]) -> Iterator[tuple[Peril, Words]]:
+        """Yield the perils that the terms cannot settle, and why: by halves, for they are few."""
+        try:
+            self.trial(one, perils)
+        except Refused as refusal:
+            if len(perils) == 1:
+                yield perils[0], refusal.words
+                return
+            half = len(perils) // 2
+            yield from self.refused(one, perils[:half])
+            yield from self.refused(one, perils[half:])
+
+
+def _with_amount(values: Values, option: Option) -> Values:
+    """Return ``values`` with the amount of an option for what nobody has valued."""
+    key = option.coverage, option.location
+    if option.limit is None or (key in values.worth and key not in values.assumed):
+        return values
+    return replace(
+        values,
+        worth={**values.worth, key: option.limit},
+        assumed=values.assumed | {key},
+    )
+
+
+def _usable(
+    case: Case, found: tuple[Alternative, ...], perils: list[Peril], left_out: list[Words]
+) -> tuple[Trial, ...]:
+    """Return the alternatives made executable for the perils that all of them can settle.
+
+    A peril that some terms cannot settle is left out of all, so that they stay comparable; terms
+    that contradict themselves are left out, the base never (Refused).
+    """
+    bench, usable = _Bench(case, found[0]), tuple(perils)
+    bench.trial(found[0], ())
+    made: list[Trial] = []
+    for one in found:
+        try:
+            made.append(bench.trial(one, usable))
+        except Refused:
+            try:
+                bench.trial(one, ())
+            except Refused as refusal:
+                left_out.append(words("risk-left-out-terms", why=refusal.words))
+                continue
+            refused = dict(bench.refused(one, usable))
+            left_out += [_left_out(peril, why) for peril, why in refused.items()]
+            usable = tuple(peril for peril in usable if peril not in refused)
+            again = [t for t in found if t.id in {m.id for m in made}]
+            made = [bench.trial(other, usable) for other in (*again, one)]
+    return tuple(made)
+
+
+def _left_out(peril: Peril, why: Words) -> Words:
+    return words("risk-left-out-cause", cause=Term("cause", peril.cause), why=why)

@@ -1,0 +1,56 @@
+"""A choice of deductible in sentences that a treasurer can weigh."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from decimal import Decimal
+
+from quarterday.core.figure import Figure
+from quarterday.core.money import Money
+from quarterday.core.risk.choices import DeductibleChoice
+from quarterday.core.words import Words, words
+
+OFTEN = 1  # losses a year from which "one every n years" says nothing
+
+
+def deductible_told(choice: DeductibleChoice) -> Iterator[Words]:
+    """Yield what the deductible costs or saves, what it keeps, and when it breaks even."""
+    yield words("risk-deductible-title", name=choice.name)
+    yield _premium(choice)
+    yield _kept(choice.kept.money)
+    if choice.break_even is not None:
+        yield _break_even(choice, choice.break_even)
+
+
+def _premium(choice: DeductibleChoice) -> Words:
+    if choice.premium is None:
+        most = choice.kept.money
+        case = "ask-saves" if most.amount < 0 else "ask-keeps"
+        return words("risk-deductible-premium", case=case, amount=abs(most))
+    case = "costs" if choice.premium.amount > 0 else "saves" if choice.premium else "free"
+    return words("risk-deductible-premium", case=case, amount=abs(choice.premium))
+
+
+def _kept(change: Money) -> Words:
+    case = "less" if change.amount < 0 else "more" if change else "same"
+    return words("risk-deductible-kept", case=case, amount=abs(change))
+
+
+def _break_even(choice: DeductibleChoice, figure: Figure) -> Words:
+    """Return when both ways cost the same, beside what is expected, and for what that speaks."""
+    even, expected = figure.number, choice.expected.number
+    dearer = bool(choice.premium and choice.premium.amount > 0)
+    return words(
+        "risk-deductible-break-even",
+        case="dearer" if dearer == choice.pays else "cheaper",
+        per_loss=choice.per_loss,
+        even=_years(even),
+        expected=_years(expected),
+    )
+
+
+def _years(losses: Decimal) -> Words:
+    if losses >= OFTEN:
+        return words("risk-every", case="often", n=round(losses))
+    case, years = ("years", round(1 / losses)) if losses else ("never", 0)
+    return words("risk-every", case=case, n=years)
