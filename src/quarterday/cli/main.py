@@ -18,8 +18,10 @@ from quarterday.cli.commands import (
     reading,
     reference,
     reviewing,
+    risk,
     serve,
     shortfall,
+    terms,
 )
 from quarterday.cli.screen import Screen
 from quarterday.cli.trouble import sentences
@@ -84,7 +86,10 @@ for command in (
     accounts.history,
     reviewing.review_files,
     reviewing.why,
+    terms.pay,
+    terms.compare,
     reviewing.sign,
+    risk.risk,
     packages.package,
     premium.premium,
     reading.read,
