@@ -26,7 +26,14 @@ from quarterday.intake.forms.propose import (
     Proposed,
     propose,
 )
-from quarterday.intake.forms.recognise import Flat, Given, Returned, Stamp, recognise
+from quarterday.intake.forms.recognise import (
+    Flat,
+    Given,
+    Returned,
+    Stamp,
+    Unstamped,
+    recognise,
+)
 from quarterday.office.showing import house
 from quarterday.office.trouble import Trouble
 from quarterday.papers.fields import field_parts
@@ -86,6 +93,8 @@ def read(
     found = recognise(looked, titles(reference), ledger.files())
     if isinstance(found, Flat):
         return found
+    if isinstance(found, Unstamped):
+        found = (_by_its_feet(found, reference),)
     return tuple(_reading(one, reference, day, expected) for one in found)
 
 
@@ -111,6 +120,28 @@ def _reading(
     asked = questions(then, reference, stamp, built.built_on, returned.forms)
     context = Context(stamp, returned.answers, asked, then, now, reference, day)
     return _beside(context, returned.looked, _marks(returned.looked))
+
+
+def _by_its_feet(found: Unstamped, reference: Reference) -> Returned:
+    """Return pages that lost their mark as forms of the package that the feet of its pages name."""
+    text = " ".join(found.looked.text.split())
+    of = [(id, p) for id in found.files for p in ledger.load(id).all(PackageBuilt)]
+    named = [(id, p) for id, p in of if _foot(p, reference) in text]
+    if len(named) != 1:
+        raise Trouble(words("returns-no-feet", name=found.looked.name))
+    id, package = named[0]
+    told = {"file": id, "renewal": package.renewal, "language": package.language,
+            "version": package.version, "seq": package.seq}  # fmt: skip
+    return found.stamped(Stamp.model_validate(told))
+
+
+def _foot(package: PackageBuilt, reference: Reference) -> str:
+    speech = Speech(reference, package.language)
+    said = words(
+        "package-built", language=Term("language", package.language),
+        built_on=package.built_on, version=str(package.version),
+    )  # fmt: skip
+    return " ".join(speech.say(said).split())
 
 
 def _file_of(returned: Returned, expected: str | None) -> File:

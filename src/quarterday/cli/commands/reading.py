@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import sys
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -50,32 +51,44 @@ def read(
     if form and file and not answers:
         _questions(screen, file, form, as_of, as_json)
         return
-    if form and file and answers:
-        found: list[Reading | Flat] = [_typed(screen, file, form, answers, paths, as_of, by)]
-    elif form or not paths:
-        raise click.UsageError(screen.words("cli-read-what"))
-    else:
-        found = []
-        for path in paths:
-            one = returning.read(path.read_bytes(), path.name, screen.reference, as_of,
-                                 expected=file)  # fmt: skip
-            found += [one] if isinstance(one, Flat) else one
+    found = _found(screen, paths, file, form, answers, as_of, by)
     results: list[Plain] = []
-    for reading in found:
-        if isinstance(reading, Flat):
-            results.append(_flat(screen, reading, as_json))
+    for one in found:
+        if isinstance(one, Flat):
+            results.append(_flat(screen, one, as_json))
             continue
         kept = None
         if accept or take or refuse:
-            kept = returning.accept(reading, by=by, every=accept, take=take, refuse=refuse)
-        results.append(_show(screen, reading, kept, as_json))
+            kept = returning.accept(one, by=by, every=accept, take=take, refuse=refuse)
+        results.append(_show(screen, one, kept, as_json))
     if as_json:
         screen.json(results)
-    if any(isinstance(reading, Flat) for reading in found):
+    if any(isinstance(one, Flat) for one in found):
         sys.exit(1)
 
 
-def _typed(  # noqa: PLR0913 - what is typed in has these parts
+def _found(
+    screen: Screen, paths: tuple[Path, ...], file: str | None, form: str | None,
+    answers: Path | None, as_of: date, by: str,
+) -> list[Reading | Flat]:  # fmt: skip
+    """Return what was typed in, or what each document holds; a usage error when neither is."""
+    if form and file and answers:
+        return [_typed(screen, file, form, answers, paths, as_of, by)]
+    if form or not paths:
+        raise click.UsageError(screen.words("cli-read-what"))
+    return [one for path in paths for one in _one(screen, path, as_of, file)]
+
+
+def _one(screen: Screen, path: Path, as_of: date, file: str | None) -> Sequence[Reading | Flat]:
+    from quarterday.intake.forms.recognise import Flat
+    from quarterday.office import returning
+
+    data = path.read_bytes()
+    read = returning.read(data, path.name, screen.reference, as_of, expected=file)
+    return [read] if isinstance(read, Flat) else read
+
+
+def _typed(
     screen: Screen, file: str, form: str, answers: Path, paths: tuple[Path, ...], as_of: date,
     by: str,
 ) -> Reading:  # fmt: skip

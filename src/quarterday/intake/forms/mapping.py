@@ -49,7 +49,8 @@ AREAS: Mapping[str, Area] = {
     "decisions": Area("decisions-form", "decision", 2),
     "payment": Area("payment-form", "payment", 1),
     "interests": Area("interests-form", "field", 2, Interest, other="answer",
-                      only=("name", "address", "reference", "item", "amount", "status")),
+                      only=("name", "role", "address", "location", "reference", "item", "amount",
+                            "status")),
 }  # fmt: skip
 FORMS: tuple[str, ...] = tuple(dict.fromkeys(area.form for area in AREAS.values()))
 CONFIRMED = "confirmed"

@@ -43,12 +43,13 @@ from quarterday.intake.forms.edits import (
     asked_of,
     built,
 )
-from quarterday.intake.forms.mapping import CONFIRMED, Target, target
+from quarterday.intake.forms.mapping import AREAS, CONFIRMED, Target, target
 from quarterday.intake.forms.recognise import Given, Stamp
 from quarterday.intake.vocabulary import normal
 
 Status = Literal["change", "clash", "asks", "refused"]
 NEW = "new-"
+NAMED: Mapping[str, type[Contact | Interest]] = {"contacts": Contact, "interests": Interest}
 TICKED = "Yes"
 FAR = 2  # a sum insured this many times larger or smaller than today's is asked about
 _DAY = COLUMNS[Operations.kind, "confirmed_on"]
@@ -139,7 +140,7 @@ def propose(context: Context) -> Proposed:
     found: list[Proposal] = []
     for asked in context.asked.values():
         found += _of(context, asked, confirmed)
-    found += _new_people(context)
+    found += _new_records(context, confirmed)
     proposals = tuple(_checked(context, one) for one in found)
     filled = {one.form for one in proposals} | {f for f, who in confirmed.items() if who.by}
     notes = (*_notes(context), *unclear)
@@ -187,7 +188,7 @@ def _read(kind: str, column: Column, text: str, language: str) -> tuple[Value | 
 
 def _of(context: Context, asked: Asked, by_form: Mapping[str, Confirmed]) -> Iterator[Proposal]:
     aim, given = target(asked.parts), context.answers.get(asked.name)
-    if aim is None or given is None or asked.parts[1].startswith(NEW):
+    if aim is None or given is None or aim.key.startswith(NEW):
         return
     blank = Proposal(asked.name, asked.form, asked.label, "", aim.key, aim.field, None, None, None)
     if given.text is None:
@@ -248,21 +249,19 @@ def _field(read: _Read, text: str) -> Iterator[Proposal]:
     if isinstance(value, BadCell):
         yield read.asks(blank, value)
         return
-    said = None if isinstance(value, Said) else value
+    nothing = () if column.kind == "list" else None
+    said = nothing if isinstance(value, Said) else value
     if said in (was, stands):
         return
-    edit = Edit(record, key, {name: said, **_also(read, record)}, {})
+    also = {"confirmed_on": read.day} if record is Interest else {}
+    edit = Edit(record, key, {name: said, **also}, {})
     yield _doubted(replace(blank, said=said, edit=edit), value, seen, column)
-
-
-def _also(read: _Read, record: type[Record]) -> Mapping[str, Held]:
-    return {"confirmed_on": read.day} if record is Interest else {}
 
 
 def _doubted(made: Proposal, value: Value, seen: Readings, column: Column) -> Proposal:
     """Ask where an answer was emptied, or was read in a way that a person should know of."""
     if isinstance(value, Said):
-        edit = made.edit if column.may_be_unknown else None
+        edit = made.edit if column.may_be_unknown or column.kind == "list" else None
         return replace(made, status="asks", why=words("returns-emptied"), edit=edit)
     ways = (*seen.ways, *(words("returns-taken-for", choice=to) for _, to in seen.choices))
     return replace(made, status="asks", why=ways[0]) if ways else made
@@ -418,70 +417,90 @@ _READERS: Mapping[str, Callable[[_Read, str], Iterator[Proposal]]] = {
 }
 
 
-def _new_people(context: Context) -> Iterator[Proposal]:
-    """Propose the people for whom an empty place was filled in."""
-    by_place: dict[str, dict[str, Asked]] = {}
+def _new_records(context: Context, by_form: Mapping[str, Confirmed]) -> Iterator[Proposal]:
+    """Propose the people and interests for whom an empty place was filled in."""
+    by_place: dict[tuple[str, str], dict[str, Asked]] = {}
     for asked in context.asked.values():
-        if asked.parts[0] == "contacts" and asked.parts[1].startswith(NEW):
-            by_place.setdefault(asked.parts[1], {})[asked.parts[2]] = asked
-    for place, questions in by_place.items():
+        area, place = asked.parts[0], asked.parts[1] if len(asked.parts) > 1 else ""
+        if area in NAMED and place.startswith(NEW):
+            by_place.setdefault((area, place), {})[asked.parts[2]] = asked
+    for (area, place), questions in by_place.items():
         said = {name: context.text(asked.name) for name, asked in questions.items()}
         if any(said.values()):
-            yield from _new_person(context, place, questions, said)
+            who = by_form.get(AREAS[area].form, Confirmed())
+            yield from _New(context, area, place, questions, who).proposals(said)
 
 
-def _new_person(
-    context: Context, place: str, questions: Mapping[str, Asked], said: Mapping[str, str]
-) -> Iterator[Proposal]:
-    name = f"contacts.{place}"
-    label = questions["name"].label
-    blank = Proposal(name, "contacts-form", label, Contact.kind, "", "", None, None, None)
-    values: dict[str, Held] = {}
-    for field_name, text in said.items():
-        column = COLUMNS[Contact.kind, field_name]
-        chosen = _id_of(questions[field_name], text)
-        value, seen = _read(Contact.kind, column, chosen, context.stamp.language)
-        if isinstance(value, BadCell) or seen.choices or seen.ways:
-            what = value.what if isinstance(value, BadCell) else words("returns-not-exact")
-            told = replace(blank, label=questions[field_name].label, said=text)
-            yield replace(told, status="asks", why=what)
-            return
-        if not isinstance(value, Said):
-            values[field_name] = value
-    if "name" not in values:
-        why = words("returns-no-name")
-        yield replace(blank, status="asks", why=why, said=", ".join(filter(None, said.values())))
-        return
-    yield from _named_person(context, place, blank, values)
+@dataclass(frozen=True, slots=True)
+class _New:
+    """A new person or interest that is described in an empty place of a form."""
 
+    context: Context
+    area: str
+    place: str
+    questions: Mapping[str, Asked]
+    who: Confirmed
 
-def _named_person(
-    context: Context, place: str, blank: Proposal, values: Mapping[str, Held]
-) -> Iterator[Proposal]:
-    plain = normal(str(values["name"]))
-    known = next((c for c in context.now.contacts if normal(c.name) == plain), None)
-    id = known.id if known else _free_id(context.now, plain)
-    start = {} if known else {"id": id}
-    told = ", ".join(map(str, values.values()))
-    made = replace(blank, key=id, said=told, edit=Edit(Contact, id, values, start))
-    if known is None:
-        yield made
-    elif any(getattr(known, name) != value for name, value in values.items()):
-        yield replace(made, now=known.name, status="asks", why=words("returns-namesake"))
-    else:
-        made = replace(made, name="")  # on file as it stands, so nothing hangs on it
-    for asked in context.asked.values():
-        if asked.parts[0] == "authorities" and asked.parts[1] == place:
+    @property
+    def record(self) -> type[Contact | Interest]:
+        return NAMED[self.area]
+
+    @property
+    def blank(self) -> Proposal:
+        name, form = f"{self.area}.{self.place}", AREAS[self.area].form
+        label = self.questions["name"].label
+        return Proposal(name, form, label, self.record.kind, "", "", None, None, None)
+
+    def proposals(self, said: Mapping[str, str]) -> Iterator[Proposal]:
+        values: dict[str, Held] = {}
+        for name, text in said.items():
+            asked = self.questions[name]
+            column = COLUMNS[self.record.kind, name]
+            chosen, language = _id_of(asked, text), self.context.stamp.language
+            value, seen = _read(self.record.kind, column, chosen, language)
+            if isinstance(value, BadCell) or seen.choices or seen.ways:
+                what = value.what if isinstance(value, BadCell) else words("returns-not-exact")
+                told = replace(self.blank, label=asked.label, said=text)
+                yield replace(told, status="asks", why=what)
+                return
+            if not isinstance(value, Said):
+                values[name] = value
+        yield from self._named(values) if "name" in values else self._nameless(said)
+
+    def _nameless(self, said: Mapping[str, str]) -> Iterator[Proposal]:
+        told = ", ".join(filter(None, said.values()))
+        yield replace(self.blank, status="asks", why=words("returns-no-name"), said=told)
+
+    def _named(self, values: Mapping[str, Held]) -> Iterator[Proposal]:
+        plain = normal(str(values["name"]))
+        there: tuple[Contact | Interest, ...] = self.context.now.all(self.record)
+        known = next((one for one in there if normal(one.name) == plain), None)
+        id = known.id if known else _free_id(plain, {one.id for one in there})
+        told = ", ".join(map(str, values.values()))
+        edit = Edit(self.record, id, values, {} if known else {"id": id})
+        made = replace(self.blank, key=id, said=told, edit=edit)
+        needs = made.name
+        if known is None:
+            yield made
+        elif any(getattr(known, name) != value for name, value in values.items()):
+            yield replace(made, now=known.name, status="asks", why=words("returns-namesake"))
+        else:
+            needs = ""  # on file as it stands
+        yield from self._may(id, needs)
+
+    def _may(self, id: str, needs: str) -> Iterator[Proposal]:
+        """Propose what a new person may decide on."""
+        for asked in self.context.asked.values():
             aim = target(asked.parts)
-            assert aim is not None
-            one = replace(blank, name=asked.name, label=asked.label)
-            read = _Read(context, asked, aim, Confirmed(), one)
-            yield from _may(read, id, context.text(asked.name) == TICKED, made.name)
+            if aim and aim.way == "authority" and (self.area, self.place) == ("contacts", aim.key):
+                one = replace(self.blank, name=asked.name, label=asked.label)
+                read = _Read(self.context, asked, aim, self.who, one)
+                ticked = self.context.text(asked.name) == TICKED
+                yield from _may(read, id, ticked, needs)
 
 
-def _free_id(file: File, plain: str) -> str:
-    stem = plain.replace(" ", "-")[:70] or "person"
-    taken = {contact.id for contact in file.contacts}
+def _free_id(plain: str, taken: set[str]) -> str:
+    stem = plain.replace(" ", "-")[:70] or "new"
     tries: Iterable[str] = (stem, *(f"{stem}-{n}" for n in range(2, len(taken) + 3)))
     return next(id for id in tries if id not in taken)
 

@@ -12,6 +12,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from quarterday.core.words import Words, words
+from quarterday.intake.forms.mapping import AREAS, CONFIRMED
 from quarterday.intake.forms.peek import Cell, Looked
 from quarterday.intake.refusals import Unreadable
 
@@ -62,9 +63,23 @@ class Flat:
     forms: tuple[str, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class Unstamped:
+    """Pages that lost the fields nobody sees; the feet of the pages say whose they are."""
+
+    looked: Looked
+    files: tuple[str, ...]
+    forms: tuple[str, ...]
+    answers: Mapping[str, Given] = field(repr=False)
+
+    def stamped(self, stamp: Stamp) -> Returned:
+        """Return the pages as the forms of the package that their feet name."""
+        return Returned(self.looked, stamp, self.forms, self.answers)
+
+
 def recognise(
     looked: Looked, titles: Mapping[str, Iterable[str]], files: Collection[str]
-) -> tuple[Returned, ...] | Flat:
+) -> tuple[Returned, ...] | Unstamped | Flat:
     """Return the forms in a document; Flat when it has no fields to read.
 
     ``titles`` are the printed titles of each form, ``files`` the ids of the book. Unreadable when a
@@ -75,8 +90,29 @@ def recognise(
     if stamped:
         return tuple(_returned(looked, cells) for _, cells in sorted(stamped.items()))
     if any(cell.shown and cell.kind != "Sig" for cell in looked.cells):
-        raise Unreadable("returns-not-ours", name=looked.name)
+        return _unstamped(looked, groups, files)
     return _flat(looked, titles, files)
+
+
+def _unstamped(
+    looked: Looked, groups: Mapping[int, Mapping[str, list[Cell]]], files: Collection[str]
+) -> Unstamped:
+    parts = [_shown(cells) for cells in groups.values()]  # taken out page by page, each has a part
+    answers = {name: one for part in parts for name, one in part.items()}
+    forms = tuple(dict.fromkeys(filter(None, map(_form_of, answers))))
+    if not forms:
+        raise Unreadable("returns-not-ours", name=looked.name)
+    found = _files(looked, files)
+    if len(answers) < sum(map(len, parts)) or len(found) > 1:
+        raise Unreadable("returns-several", name=looked.name)
+    return Unstamped(looked, found, forms, answers)
+
+
+def _form_of(name: str) -> str | None:
+    first, _, rest = name.partition(".")
+    if rest.startswith(f"{CONFIRMED}."):
+        return first if first in {area.form for area in AREAS.values()} else None
+    return AREAS[first].form if first in AREAS else None
 
 
 def _groups(cells: Iterable[Cell]) -> dict[int, dict[str, list[Cell]]]:
@@ -96,9 +132,12 @@ def _returned(looked: Looked, cells: Mapping[str, list[Cell]]) -> Returned:
     except ValidationError:
         raise Unreadable("returns-bad-stamp", name=looked.name) from None
     forms = tuple(_hidden(cells.get(FORM, [])).split())
+    return Returned(looked, stamp, forms, _shown(cells))
+
+
+def _shown(cells: Mapping[str, list[Cell]]) -> dict[str, Given]:
     shown = {name: [c for c in of if c.shown] for name, of in cells.items()}
-    answers = {name: given(of) for name, of in shown.items() if of}
-    return Returned(looked, stamp, forms, answers)
+    return {name: given(of) for name, of in shown.items() if of}
 
 
 def _hidden(cells: Iterable[Cell]) -> str:
@@ -130,11 +169,12 @@ def _switch(cells: list[Cell]) -> Given:
     return Given(held.pop() if held else "")
 
 
-def _flat(
-    looked: Looked, titles: Mapping[str, Iterable[str]], files: Collection[str]
-) -> Flat:  # fmt: skip
-    words_of = looked.text.split()
-    text = " ".join(words_of)
+def _flat(looked: Looked, titles: Mapping[str, Iterable[str]], files: Collection[str]) -> Flat:
+    text = " ".join(looked.text.split())
     forms = tuple(id for id, named in titles.items() if any(t in text for t in named))
-    found = {word.strip(".,;:·()") for word in words_of} & set(files)
-    return Flat(looked, tuple(sorted(found)), forms)
+    return Flat(looked, _files(looked, files), forms)
+
+
+def _files(looked: Looked, files: Collection[str]) -> tuple[str, ...]:
+    found = {word.strip(".,;:·()") for word in looked.text.split()} & set(files)
+    return tuple(sorted(found))
