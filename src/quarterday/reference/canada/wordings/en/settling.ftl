@@ -149,19 +149,6 @@ settling-refused-period = The terms end on { $end } and start on { $start }. The
 settling-refused-no-value = { $line }: a clause measures the loss against the true value, which is not given. Give it under “values”.
 settling-refused-no-depreciation = { $line }: pays less wear and age, and the wear of “{ $component }” is not given. Give “depreciation” under “values”, such as 0.25.
 
-## Names of fields that the machine needs
-
-field-monthly-limit = Most for thirty days, as a share of the limit
-field-coinsurance-waived-up-to = Coinsurance spares losses up to
-field-coinsurance-waived-share = Coinsurance spares losses up to a share of the amount insured
-field-settling-order = Coinsurance or deductible first
-field-attaches-to = Umbrella lies over
-field-deductible-rule = Several deductibles in one event
-settling-order-coinsurance-first = coinsurance first
-settling-order-deductible-first = deductible first
-deductible-rule-highest = only the highest
-deductible-rule-each = each of them
-
 ## An account's own values and losses
 
 settling-worth = Cost to rebuild { $building } on { $day }
@@ -182,3 +169,10 @@ losses-assumed-deductible = { $n ->
 losses-assumed-one-thing = Loss runs do not say what was lost. We took each claim as damage to one thing, by its cause.
 losses-assumed-open = Some claims are still open. We took the insurer's present estimate.
 losses-assumed-prices = Amounts are those of the time; prices have risen since.
+
+## Choices that terms may state
+
+settling-order-coinsurance-first = coinsurance first
+settling-order-deductible-first = deductible first
+deductible-rule-highest = only the highest
+deductible-rule-each = each of them

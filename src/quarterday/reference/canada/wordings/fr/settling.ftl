@@ -149,19 +149,6 @@ settling-refused-period = Le contrat prend fin le { $end } et commence le { $sta
 settling-refused-no-value = { $line } : une clause compare le sinistre à la vraie valeur, qui n'est pas donnée. Donnez-la sous « values ».
 settling-refused-no-depreciation = { $line } : paie moins l'usure, et l'usure de « { $component } » n'est pas donnée. Donnez « depreciation » sous « values », par exemple 0.25.
 
-## Names of fields that the machine needs
-
-field-monthly-limit = Maximum pour trente jours, en proportion du montant
-field-coinsurance-waived-up-to = La coassurance épargne les sinistres jusqu'à
-field-coinsurance-waived-share = La coassurance épargne les sinistres jusqu'à une part du montant
-field-settling-order = Coassurance ou franchise d'abord
-field-attaches-to = Complémentaire au-dessus de
-field-deductible-rule = Plusieurs franchises dans un même événement
-settling-order-coinsurance-first = coassurance d'abord
-settling-order-deductible-first = franchise d'abord
-deductible-rule-highest = seulement la plus élevée
-deductible-rule-each = chacune d'elles
-
 ## An account's own values and losses
 
 settling-worth = Coût de reconstruction au { $day } : { $building }
@@ -182,3 +169,10 @@ losses-assumed-deductible = { $n ->
 losses-assumed-one-thing = Les relevés ne disent pas ce qui a été perdu. On a pris chaque sinistre comme un dommage à une seule chose, selon sa cause.
 losses-assumed-open = Certains sinistres sont encore ouverts. On a pris l'estimation actuelle de l'assureur.
 losses-assumed-prices = Les montants sont ceux de l'époque; les prix ont monté depuis.
+
+## Choices that terms may state
+
+settling-order-coinsurance-first = coassurance d'abord
+settling-order-deductible-first = franchise d'abord
+deductible-rule-highest = seulement la plus élevée
+deductible-rule-each = chacune d'elles
