@@ -67,6 +67,14 @@ def test_a_sublimit_uses_up_the_limit_it_is_part_of(pay: Pay) -> None:
     assert both.paid.money.amount == 20_000
 
 
+def test_a_sublimit_may_be_above_the_limit_of_one_place_if_not_of_all(pay: Pay) -> None:
+    places = [{**HALL, "location": "hall"}, {**HALL, "location": "shed", "limit": 20_000}]
+    done = pay([*places, SEWER], "sewer-backup", {"building": 40_000}, place="shed")
+    assert done.paid.money.amount == 20_000
+    with pytest.raises(Refused):
+        pay([places[1], SEWER], "sewer-backup", {"building": 40_000}, place="shed")
+
+
 def test_parts_of_one_limit_share_what_is_left_of_it(pay: Pay) -> None:
     lines = [
         {"coverage": "building", "location": "hall", "limit": 50_000},

@@ -240,6 +240,11 @@ def test_rows_of_one_event_share_one_deductible() -> None:
     assert list(one(plan, 600, 30_000, 5).buckets["deductible"]) == [600, 400, 0]
 
 
+def test_a_purse_a_loss_is_filled_afresh_for_each_row() -> None:
+    plan = Plan(1, (Move("deductible", UpTo((F(100),), "loss")),))
+    assert list(one(plan, 70, 300, 50).buckets["deductible"]) == [70, 100, 50]
+
+
 def test_a_purse_of_the_year_is_used_up_by_the_first_losses() -> None:
     plan = Plan(1, (Move("over-aggregate", Beyond((F(100),), "year")),))
     told = [Row(F(70), 0, n, n // 3, 0) for n in range(6)]
