@@ -22,6 +22,7 @@ from quarterday.papers.setting import Setting
 AS_OF = date(2026, 11, 25)
 RECORDED = datetime(2026, 11, 20, 9, 30, tzinfo=UTC)
 FLAGSHIP = "HW-1001"
+RENTER = "HW-1003"  # a food bank that rents, with a lender
 
 
 def file_of(id: str, records: Iterable[Record]) -> File:

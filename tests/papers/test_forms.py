@@ -8,6 +8,7 @@ from decimal import Decimal
 import pytest
 
 from quarterday.core.file.records import Authority, Building
+from quarterday.papers.asking import written
 from quarterday.papers.contacts_form import data as contacts
 from quarterday.papers.fields import Field
 from quarterday.papers.setting import MINUS, Setting
@@ -82,7 +83,7 @@ def test_a_building_that_is_only_rented_and_not_insured_is_not_asked_about() -> 
 def test_yes_no_and_not_known_are_three_different_answers() -> None:
     hall = Building(id="hall", name="Hall", sprinklers=True, fire_alarm=False)
     for name, expected in (("sprinklers", "yes"), ("fire_alarm", "no"), ("heritage", "")):
-        assert statement._written(getattr(hall, name)) == expected
+        assert written(getattr(hall, name), "en") == expected
 
 
 def test_amounts_dates_and_lists_are_written_as_they_are_read_back() -> None:
@@ -93,9 +94,12 @@ def test_amounts_dates_and_lists_are_written_as_they_are_read_back() -> None:
             "unoccupied_since": date(2026, 9, 1),
         }
     )  # fmt: skip
-    assert statement._written(hall.area_m2) == "410.5"
-    assert statement._written(hall.special_features) == "organ; bell"
-    assert statement._written(hall.unoccupied_since) == "2026-09-01"
+    assert written(hall.area_m2, "en") == "410.5"
+    assert written(hall.area_m2, "fr") == "410,5"
+    assert written(hall.special_features, "en") == "organ; bell"
+    assert written(hall.unoccupied_since, "en") == "2026-09-01"
+    assert written(Decimal("284000.00"), "en") == "284000"
+    assert written(Decimal("0.025"), "fr", "ratio") == "2,5%"
 
 
 def test_beside_the_sum_to_state_stand_today_s_sum_and_the_estimated_cost() -> None:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from quarterday.catalogue.load import data_credits
 from quarterday.core.figure import Figure, walk
 from quarterday.core.review.need import need
+from quarterday.core.terms.presence import gives
 from quarterday.papers.building_values import data as buildings
 from quarterday.papers.copies_for_lenders import data as copies
 from quarterday.papers.coverage_summary import data as summary
@@ -66,13 +68,34 @@ def test_nothing_set_aside_and_nothing_for_others_reaches_the_leaders() -> None:
                 assert of.spoken(finding.title) not in told
 
 
-def test_papers_that_come_later_are_named_as_sent_separately() -> None:
+def test_what_to_send_back_is_told_once_for_each_enclosed_form_with_its_page() -> None:
+    for id, language in SETTINGS:
+        of = given.setting(id, language)
+        inside = [paper for paper, _ in _enclosed(of)]
+        lists = [part["items"] for part in written(of)["lists"]]
+        forms = [item["id"] for items in lists for item in items if item["id"]]
+        assert len(forms) == len(set(forms))
+        assert set(forms) <= set(inside)
+
+
+def test_every_form_that_a_finding_asks_back_is_enclosed_and_told() -> None:
+    """Nothing is promised for later: a form the leaders are asked for is in the package."""
+    for id in given.book():
+        of = given.setting(id)
+        told = str(written(of)["lists"])
+        inside = {paper for paper, _ in _enclosed(of)}
+        for finding in of.told:
+            if finding.kind == "send back" and finding not in of.review.agenda:
+                assert not finding.encloses or inside & set(finding.encloses), (id, finding.id)
+                assert of.spoken(finding.todo) in told
+
+
+def test_findings_of_one_kind_are_told_once_with_their_number() -> None:
     of = given.setting()
-    wanted = {paper for finding in of.told for paper in finding.encloses}
-    inside = {paper for paper, _ in _enclosed(of)}
-    separately = written(of)["enclosed"]["separately"]
-    for paper in wanted - inside:
-        assert of.spoken(given.paper(paper)) in separately
+    texts = [t for part in written(of)["lists"] for item in part["items"] for t in item["texts"]]
+    assert len(texts) == len(set(texts))
+    assert any("(and 2 more like it)" in text for text in texts)
+    assert sum("needs the water questionnaire" in text for text in texts) == 1
 
 
 def test_a_child_at_risk_comes_before_us_where_children_are_in_care() -> None:
@@ -92,6 +115,18 @@ def test_every_insured_building_has_its_page_the_shortest_first() -> None:
             assert most.building.name in pages[0]["opening"]["title"]
 
 
+def test_a_building_s_page_says_its_shortfall_as_the_finding_does() -> None:
+    """An estimate is said to three digits wherever it stands in a heading."""
+    seen = 0
+    for id, language in SETTINGS:
+        of = given.setting(id, language)
+        titles = {page["opening"]["title"] for page in buildings.data(of)["buildings"]}
+        short = [f for f in of.told if f.title.id == "values-below-replacement-title"]
+        assert {of.spoken(finding.title) for finding in short} <= titles
+        seen += len(short)
+    assert seen > 20
+
+
 def test_only_the_first_page_of_a_paper_is_what_the_list_of_enclosures_names() -> None:
     pages = buildings.data(given.setting())["buildings"]
     assert [page["opening"]["id"] for page in pages] == ["building-values"] + [None] * (
@@ -102,11 +137,24 @@ def test_only_the_first_page_of_a_paper_is_what_the_list_of_enclosures_names() -
 def test_a_coverage_is_either_there_or_missing_or_asked_about_or_not_called_for() -> None:
     of = given.setting()
     assert of.case.terms is not None
-    held = {line.coverage for line in of.case.terms.coverages}
     for checked in summary.checked(of, of.case.terms):
         answer = need(checked.type.needed_when, of.file).answer
         expected = {"yes": "needed", "unknown": "ask", "no": "not-needed"}[answer]
-        assert checked.mark == ("have" if checked.type.id in held else expected)
+        is_there = gives(of.case.terms, checked.type.id)
+        assert checked.mark == ("have" if is_there else expected)
+
+
+def test_what_a_clause_of_another_line_gives_is_not_missing_and_says_where_it_is() -> None:
+    """Defence costs and punitive damages, stated on the liability lines of the flagship's offer."""
+    of = given.setting()
+    assert of.case.terms is not None
+    found = {c.type.id: c for c in summary.checked(of, of.case.terms)}
+    assert any(line.defence for line in of.case.terms.coverages)
+    assert found["defence-costs"].mark == "have"
+    assert "general-liability" in found["defence-costs"].within
+    rows = [row for family in summary.data(of)["families"] for row in family["rows"]]
+    (told,) = [row for row in rows if row["name"] == "Defence costs"]
+    assert "It is part of this:" in told["meaning"]
 
 
 def test_every_line_of_the_terms_is_on_the_checklist() -> None:
@@ -116,7 +164,8 @@ def test_every_line_of_the_terms_is_on_the_checklist() -> None:
             continue
         rows = [row for family in summary.data(of)["families"] for row in family["rows"]]
         known = [c for c in of.case.terms.coverages if c.coverage in of.reference.coverages]
-        assert sum(row.get("mark") == "have" for row in rows) == len(known)
+        within = [c for c in summary.checked(of, of.case.terms) if c.within and not c.lines]
+        assert sum(row.get("mark") == "have" for row in rows) == len(known) + len(within)
 
 
 def test_an_option_without_a_price_says_ask_us_and_never_zero() -> None:
@@ -179,3 +228,13 @@ def test_an_illustrative_value_is_called_one() -> None:
     assumed = [row for row in rows if "illustrative" in row["how"]]
     assert assumed
     assert all("Nobody publishes" in row["caution"] for row in assumed)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_appendix_credits_the_published_index_as_its_licence_asks(language: str) -> None:
+    """Statistics Canada Open Licence: the source must be named with the adapted data."""
+    lines = figures.data(given.setting(language=language))["credits"]["lines"]
+    assert lines == list(data_credits(language))
+    assert any(
+        ("Statistics Canada" if language == "en" else "Statistique Canada") in x for x in lines
+    )

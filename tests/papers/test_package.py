@@ -13,6 +13,7 @@ from pikepdf import Pdf
 import quarterday
 from quarterday.catalogue.load import reference
 from quarterday.catalogue.speech import Speech
+from quarterday.papers.decisions_form import data as decisions
 from quarterday.papers.package import FORMS, PAPERS, _enclosed, build
 
 from . import given
@@ -136,7 +137,9 @@ def test_only_what_applies_is_enclosed() -> None:
         assert ("copies-for-lenders" in enclosed) <= active
         assert ("options" in enclosed) == bool(offered and offered.options)
         brought = {p for f in given.reviewed(id).findings for p in f.encloses}
-        assert {form for form in FORMS if form in enclosed} <= brought
+        agenda, priced = given.reviewed(id).agenda, decisions.priced(given.setting(id))
+        assert ("decisions-form" in enclosed) == bool(agenda or priced)
+        assert {form for form in FORMS if form in enclosed} - {"decisions-form"} <= brought
         seen |= enclosed
     assert seen == {"letter", *(paper.id for paper in PAPERS)}
 

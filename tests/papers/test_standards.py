@@ -8,12 +8,13 @@ from pathlib import Path
 import pytest
 from pikepdf import Dictionary, Name, Pdf
 
+from quarterday.papers.package import FORMS, _enclosed
+
 from . import given
 from .judge import judge, missing
 from .test_fields import FILL, filled_by_pikepdf
 
 pytestmark = pytest.mark.skipif(bool(missing()), reason=f"veraPDF cannot be asked: {missing()}")
-FORMS = {"contacts-form", "statement-of-values"}
 STANDARDS = {"ua1", "2a"}
 
 
@@ -39,14 +40,17 @@ def _is_form(element: Dictionary) -> bool:
 def test_packages_meet_both_standards_also_when_filled_in(classes: Path, tmp_path: Path) -> None:
     """Signed and draft, English and French, filled in, and one with no form at all."""
     bare = next(
-        id for id in given.book() if not FORMS & {paper for paper, _ in given.package(id).enclosed}
-    )
+        id for id in given.book()
+        if not set(FORMS) & {paper for paper, _ in _enclosed(given.setting(id))}
+    )  # fmt: skip
     made = {
         "signed-en": given.package().pdf,
         "signed-fr": given.package(language="fr").pdf,
         "draft-fr": given.package(language="fr", signed=False).pdf,
         "filled": filled_by_pikepdf(given.package(language="fr").pdf, FILL),
         "bare": given.package(bare).pdf,
+        "renter-en": given.package(given.RENTER).pdf,
+        "renter-fr": given.package(given.RENTER, "fr").pdf,
     }
     files = [tmp_path / f"{name}.pdf" for name in made]
     for file, pdf in zip(files, made.values(), strict=True):

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from functools import cached_property
+from itertools import accumulate
 from pathlib import Path
 from typing import Protocol
 
@@ -30,6 +31,7 @@ _NAMED = {
     "plan": "plans",
     "short-rate": "short_rates",
 }
+LONGEST_LIST = 1000  # characters
 _COUNTED: tuple[Unit, ...] = ("days", "months", "years", "m2")
 _DECIMALS: dict[Unit, int] = {"index": 2, "ratio": 4}
 
@@ -114,7 +116,18 @@ class Speech:
 
     def listing(self, items: Iterable[Spoken]) -> str:
         """Return several things as a list in a sentence."""
-        return formats.listing([self.say(item) for item in items], self.language)
+        return formats.listing(self._shortened([self.say(item) for item in items]), self.language)
+
+    def _shortened(self, said: Sequence[str]) -> Sequence[str]:
+        """Return a list that a wording can hold: its first items, and how many more there are.
+
+        Fluent refuses a variable of more than 2,500 characters (fluent.runtime, MAX_PART_LENGTH).
+        """
+        ends = list(accumulate(len(item) + 2 for item in said))
+        if not ends or ends[-1] <= LONGEST_LIST:
+            return said
+        kept = max(sum(end <= LONGEST_LIST for end in ends), 1)
+        return [*said[:kept], self._sentence(words("listing-more", n=len(said) - kept))]
 
     def can_say(self, id: str) -> bool:
         """Tell whether a wording with this id exists."""

@@ -12,18 +12,27 @@ from quarterday.core.reference import Reference
 from quarterday.core.review.review import Review
 from quarterday.core.words import Term, Words
 from quarterday.papers import press
+from quarterday.papers.abuse_form import data as abuse_form
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.building_values import data as building_values
+from quarterday.papers.claims_record import data as claims_record
 from quarterday.papers.contacts_form import data as contacts_form
 from quarterday.papers.copies_for_lenders import data as copies_for_lenders
 from quarterday.papers.coverage_summary import data as coverage_summary
+from quarterday.papers.decisions_form import data as decisions_form
 from quarterday.papers.figures import data as figures
+from quarterday.papers.interests_form import data as interests_form
 from quarterday.papers.letter import data as letter
+from quarterday.papers.motions import data as motions
+from quarterday.papers.operations_form import data as operations_form
 from quarterday.papers.options import data as options
+from quarterday.papers.payment_form import data as payment_form
 from quarterday.papers.premium_statement import data as premium_statement
 from quarterday.papers.setting import Data, Paper, Setting
 from quarterday.papers.statement_of_values import data as statement_of_values
+from quarterday.papers.water_form import data as water_form
 from quarterday.papers.what_changed import data as what_changed
+from quarterday.papers.what_would_it_pay import data as what_would_it_pay
 
 # In the order of the package; the letter comes before them and says why each is there.
 PAPERS: tuple[Paper, ...] = tuple(
@@ -34,13 +43,31 @@ PAPERS: tuple[Paper, ...] = tuple(
         building_values,
         coverage_summary,
         options,
+        what_would_it_pay,
+        claims_record,
+        motions,
+        decisions_form,
         contacts_form,
+        operations_form,
         statement_of_values,
+        water_form,
+        abuse_form,
+        interests_form,
+        payment_form,
         copies_for_lenders,
         figures,
     )
 )
-FORMS = (contacts_form.ID, statement_of_values.ID)
+FORMS = (
+    decisions_form.ID,
+    contacts_form.ID,
+    operations_form.ID,
+    statement_of_values.ID,
+    water_form.ID,
+    abuse_form.ID,
+    interests_form.ID,
+    payment_form.ID,
+)
 
 
 @dataclass(frozen=True, slots=True)

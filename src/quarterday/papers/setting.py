@@ -17,11 +17,12 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import Contact, ReviewSigned
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.money import CENT, Money, round_to
-from quarterday.core.reference import Family, Reference
+from quarterday.core.reference import Family, Reference, ReferenceLoss
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding
 from quarterday.core.review.need import Need, need
 from quarterday.core.review.review import Review
+from quarterday.core.terms.settling.outcomes import Outcome, reference_outcomes
 from quarterday.core.values.building import BuildingPicture, picture
 from quarterday.core.words import Arg, Term, Words, words
 from quarterday.papers.brokerage import Brokerage
@@ -74,6 +75,13 @@ class Setting:
         """Whether each coverage of the library is needed, by its id."""
         known = self.reference.coverages.values()
         return {c.id: need(c.needed_when, self.file) for c in known}
+
+    @cached_property
+    def outcomes(self) -> tuple[tuple[ReferenceLoss, Outcome], ...]:
+        """The library's losses that can strike the account, under this year's and these terms."""
+        case, terms = self.case, self.case.terms
+        told = reference_outcomes(case, case.expiring or terms, terms) if terms else ()
+        return tuple((scaled.of, outcome) for scaled, outcome in told if outcome is not None)
 
     @property
     def name(self) -> str:

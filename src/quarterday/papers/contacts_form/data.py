@@ -8,6 +8,7 @@ from typing import get_args
 from quarterday.core.file.records import Authority, Contact
 from quarterday.core.file.records.people import Area, Language, Role
 from quarterday.core.words import Term, Words
+from quarterday.papers.asking import confirmation
 from quarterday.papers.fields import Field, Kind, field_name
 from quarterday.papers.setting import Data, Setting
 
@@ -32,20 +33,6 @@ def data(setting: Setting) -> Data:
         "opening": setting.opening(ID, title, lead),
         "people": people + blanks,
         "confirm": confirmation(setting, ID),
-    }
-
-
-def confirmation(setting: Setting, form: str) -> Data:
-    """Return who filled a form in, and when."""
-    fields = []
-    for name in ("by", "role", "on"):
-        label = setting.say(f"form-confirmed-{name}")
-        tip = setting.say("form-tip-confirm", field=label)
-        fields.append(setting.fields.add(Field(f"{form}.confirmed.{name}", "line", tip), label))
-    return {
-        "heading": setting.say("form-confirm"),
-        "lead": setting.say("form-confirm-lead", email=setting.brokerage.email),
-        "fields": fields,
     }
 
 

@@ -9,6 +9,7 @@ from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import Coverage
 from quarterday.core.reference import CoverageType
 from quarterday.core.review.need import Need
+from quarterday.core.terms.presence import lines_of, within
 from quarterday.core.words import Rate, Term, Words, words
 from quarterday.papers.setting import FAMILIES, Data, Setting
 
@@ -19,16 +20,20 @@ MOST_REASONS = 2  # of a need, so that a row stays a row
 
 @dataclass(frozen=True, slots=True)
 class Checked:
-    """A coverage of the library, the lines that give it, and whether it is needed."""
+    """A coverage of the library, the lines that give it, and whether it is needed.
+
+    ``within`` are the other coverages whose clauses, or the shared limit, give it.
+    """
 
     type: CoverageType
     lines: tuple[Coverage, ...]
     need: Need
+    within: tuple[str, ...] = ()
 
     @property
     def mark(self) -> str:
         """``have``, ``needed``, ``ask`` or ``not-needed``."""
-        if self.lines:
+        if self.lines or self.within:
             return "have"
         return {"yes": "needed", "unknown": "ask", "no": "not-needed"}[self.need.answer]
 
@@ -46,8 +51,9 @@ def checked(setting: Setting, terms: Terms) -> tuple[Checked, ...]:
     return tuple(
         Checked(
             type=known,
-            lines=tuple(line for line in terms.coverages if line.coverage == known.id),
+            lines=lines_of(terms, known.id),
             need=setting.needs[known.id],
+            within=within(terms, known.id),
         )
         for known in setting.reference.coverages.values()
     )
@@ -105,6 +111,9 @@ def _rows(setting: Setting, terms: Terms, c: Checked) -> Iterator[Data]:
     if c.mark == "ask":
         why = " ".join(filter(None, (c.type.meaning[setting.language], _tell_us(setting, c))))
         yield _row(setting, setting.coverage(c.type.id), why, c.mark, (NONE, NONE))
+    if c.within and not c.lines:
+        name, meaning = setting.coverage(c.type.id), c.type.meaning[setting.language]
+        yield _row(setting, name, f"{meaning} {_said_within(setting, c)}", c.mark, (NONE, NONE))
     for line in c.lines:
         name = setting.coverage_at(line.coverage, line.location)
         meaning = c.type.meaning[setting.language] if line is c.lines[0] else ""
@@ -118,6 +127,13 @@ def _row(
     state, (limit, deductible) = setting.say(f"coverage-summary-{mark}"), terms_of_it
     row = {"name": name, "meaning": meaning, "mark": mark, "state": state}
     return row | {"limit": limit, "deductible": deductible}
+
+
+def _said_within(setting: Setting, c: Checked) -> str:
+    """Return where a coverage without a line of its own is given."""
+    covers = tuple(Term("coverage", id) for id in c.within if id in setting.reference.coverages)
+    case = "lines" if covers else "shared"
+    return setting.say("coverage-summary-within", case=case, covers=covers)
 
 
 def _because(setting: Setting, c: Checked) -> str:

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
 from typing import get_args
 
+from quarterday.catalogue.load import data_credits
 from quarterday.core.figure import Fact, Figure, Node, Parameter, walk
 from quarterday.core.file.records.terms import Stage
 from quarterday.core.review.finding import Finding
@@ -29,7 +30,14 @@ def data(setting: Setting) -> Data:
     roots = [figure for _, figure in _explained(setting)]
     numbers = _numbers(roots)
     title, lead = setting.say("figures-title"), setting.say("figures-lead")
-    return {"opening": setting.opening(ID, title, lead), "parts": list(_parts(setting, numbers))}
+    return {
+        "opening": setting.opening(ID, title, lead),
+        "parts": list(_parts(setting, numbers)),
+        "credits": {
+            "heading": setting.say("figures-credits"),
+            "lines": list(data_credits(setting.language, setting.reference.place)),
+        },
+    }
 
 
 def _explained(setting: Setting) -> Iterator[tuple[Finding, Figure]]:

@@ -35,7 +35,7 @@ def data(setting: Setting, enclosed: Enclosed) -> Data:
         "agenda": _agenda(setting),
         "enclosed": _enclosed(setting, enclosed),
         "decisions": _decisions(setting),
-        "lists": list(_lists(setting)),
+        "lists": list(_lists(setting, enclosed)),
         "cautions": list(_cautions(setting)),
         "closing": list(_closing(setting)),
     }
@@ -143,7 +143,7 @@ def _agenda(setting: Setting) -> Data | None:
         [
             str(number),
             setting.spoken(finding.title),
-            _price(setting, finding.priority.cost),
+            price(setting, finding.priority.cost),
             setting.short_day(deadline(setting, finding)),
         ]
         for number, finding in enumerate(setting.review.agenda, start=1)
@@ -173,7 +173,7 @@ def _decisions(setting: Setting) -> Data | None:
 
 def _facts(setting: Setting, finding: Finding) -> Iterator[tuple[str, str]]:
     priority = finding.priority
-    yield setting.say("letter-price"), _price(setting, priority.cost)
+    yield setting.say("letter-price"), price(setting, priority.cost)
     if priority.at_risk:
         yield setting.say("letter-at-stake"), setting.dollars(priority.at_risk)
     yield setting.say("letter-by"), setting.spoken(deadline(setting, finding))
@@ -184,30 +184,54 @@ def deadline(setting: Setting, finding: Finding) -> date:
     return finding.by or finding.priority.by or setting.review.renewal
 
 
-def _price(setting: Setting, cost: Money | None) -> str:
+def price(setting: Setting, cost: Money | None) -> str:
+    """Return what a decision costs, or that it must be asked."""
     if cost is None:
         return setting.say("paper-ask-us")
     return setting.dollars(cost) if cost else setting.say("letter-free")
 
 
-def _lists(setting: Setting) -> Iterator[Data]:
+def _lists(setting: Setting, enclosed: Enclosed) -> Iterator[Data]:
+    """Yield what to send back, form by form, and what to know; what is alike is told once."""
     agenda = {finding.id for finding in setting.review.agenda}
     rest = [f for f in setting.told if f.id not in agenda]
     back = [f for f in rest if f.kind in ("send back", "fix")]
     if back:
-        items = [_item(setting, f, with_todo=True) for f in back]
+        items = list(_to_send_back(setting, back, [id for id, _ in enclosed]))
         yield {"heading": setting.say("letter-send-back"), "items": items}
-    other = [f for f in rest if f not in back]
-    if other:
-        items = [_item(setting, f, with_todo=False) for f in other]
+    know = [f for f in rest if f not in back]
+    if know:
+        items = [_item([title]) for title in _alike(setting, know)]
         yield {"heading": setting.say("letter-know"), "items": items}
 
 
-def _item(setting: Setting, finding: Finding, *, with_todo: bool) -> Data:
-    title = setting.spoken(finding.title)
-    if not with_todo:
-        return {"title": title, "todo": ""}
-    return {"title": setting.sentence(title), "todo": setting.spoken(finding.todo)}
+def _item(texts: Sequence[str], form: str | None = None, title: str | None = None) -> Data:
+    return {"id": form, "title": title, "texts": list(texts)}
+
+
+def _to_send_back(
+    setting: Setting, back: Sequence[Finding], enclosed: Sequence[str]
+) -> Iterator[Data]:
+    """Yield what each enclosed form is for and what to do, then what needs no form."""
+    by_form: dict[str | None, list[Finding]] = {}
+    for finding in back:
+        form = next((id for id in finding.encloses if id in enclosed), None)
+        by_form.setdefault(form, []).append(finding)
+    for form, findings in sorted(by_form.items(), key=lambda item: item[0] is None):
+        why = map(setting.sentence, _alike(setting, findings))
+        todo = dict.fromkeys(setting.spoken(finding.todo) for finding in findings)
+        name = setting.say("paper-name", paper=Term("paper", form)) if form else None
+        yield _item([*why, *todo], form, name)
+
+
+def _alike(setting: Setting, findings: Sequence[Finding]) -> Iterator[str]:
+    """Yield a title for each rule: the most pressing one's, and how many more are like it."""
+    by_rule: dict[tuple[str, str], list[Finding]] = {}
+    for finding in findings:
+        by_rule.setdefault((finding.rule, finding.title.id), []).append(finding)
+    for same in by_rule.values():
+        title, more = same[0].title, len(same) - 1
+        yield setting.say("letter-alike", title=title, count=more)
 
 
 def _enclosed(setting: Setting, enclosed: Enclosed) -> Data:
@@ -225,15 +249,7 @@ def _enclosed(setting: Setting, enclosed: Enclosed) -> Data:
         "heading": setting.say("letter-enclosed", count=len(rows)),
         "header": [setting.say(id) for id in header],
         "rows": rows,
-        "separately": _separately(setting, {id for id, _ in enclosed}),
     }
-
-
-def _separately(setting: Setting, enclosed: set[str]) -> str | None:
-    """Return which papers the leaders' findings call for that are not in this package."""
-    wanted = dict.fromkeys(id for finding in setting.told for id in finding.encloses)
-    papers = tuple(Term("paper", id) for id in wanted if id not in enclosed)
-    return setting.say("letter-separately", papers=papers) if papers else None
 
 
 def _cautions(setting: Setting) -> Iterator[str]:

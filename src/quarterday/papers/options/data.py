@@ -12,19 +12,24 @@ from quarterday.papers.setting import Data, Setting
 ID = "options"
 
 
+def offered(setting: Setting) -> tuple[Option, ...]:
+    """Return the options of the offer, priced ones first."""
+    terms = setting.case.offered
+    options = terms.options if terms else ()
+    return tuple(sorted(options, key=lambda o: (o.price is None, o.coverage, o.location)))
+
+
 def reason(setting: Setting) -> Words | None:
     """Return why it goes in: the insurer offers something that is not taken yet."""
-    terms = setting.case.offered
-    if terms is None or not terms.options:
-        return None
-    return words("options-reason", count=len(terms.options))
+    count = len(offered(setting))
+    return words("options-reason", count=count) if count else None
 
 
 def data(setting: Setting) -> Data:
     """Return the options of the offered terms, priced ones first."""
     terms = setting.case.offered
     assert terms is not None
-    options = sorted(terms.options, key=lambda o: (o.price is None, o.coverage, o.location))
+    options = offered(setting)
     title = setting.say("options-title", count=len(options))
     return {
         "opening": setting.opening(ID, title, setting.say("options-lead")),

@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from decimal import Decimal
-from typing import Any, get_args
 
-from quarterday.core.file.layout import SHEETS
 from quarterday.core.file.records import Building
-from quarterday.core.file.records.buildings import Basement, Construction
 from quarterday.core.words import Term, Words
-from quarterday.papers.contacts_form.data import confirmation
-from quarterday.papers.fields import Field, Kind, field_name
+from quarterday.papers.asking import confirmation, of_building
+from quarterday.papers.fields import Field, field_name
 from quarterday.papers.setting import Data, Setting
+from quarterday.papers.water_form.data import FACTS
+from quarterday.papers.water_form.data import places as water_places
 
 ID = "statement-of-values"
 # The parts of the form and the building's fields in each, with the columns of four they take.
@@ -30,9 +28,6 @@ PARTS: dict[str, dict[str, int]] = {
         "backwater_valve": 2, "sump_pump": 2, "hydrant_m": 1, "fire_hall_km": 1,
         "contents_below_grade": 2, "heritage": 2, "unoccupied_since": 2,
     },
-}  # fmt: skip
-CHOICES: dict[str, tuple[str, ...]] = {
-    "construction": get_args(Construction), "basement": get_args(Basement),
 }  # fmt: skip
 LONG = ("special_features",)
 INSURED = ("building", "contents")
@@ -60,17 +55,10 @@ def _buildings(setting: Setting) -> tuple[Building, ...]:
 
 
 def _building(setting: Setting, building: Building) -> Data:
-    parts = [
-        {
-            "heading": setting.say(f"statement-of-values-{part}"),
-            "fields": [_field(setting, building, name, span) for name, span in fields.items()],
-        }
-        for part, fields in PARTS.items()
-    ]
     return {
         "heading": building.name,
         "known": list(_known(setting, building)),
-        "parts": [*parts, _sums(setting, building)],
+        "parts": [*_parts(setting, building), _sums(setting, building)],
     }
 
 
@@ -78,47 +66,28 @@ def _known(setting: Setting, building: Building) -> Iterator[tuple[str, str]]:
     where = ", ".join(filter(None, (building.address, building.town, building.postal_code)))
     if where:
         yield setting.say("field-address"), where
+    if building.id in water_places(setting):
+        yield setting.say("statement-of-values-water"), setting.say("statement-of-values-elsewhere")
 
 
-def _field(setting: Setting, building: Building, name: str, span: int) -> Data:
-    label = setting.say(f"field-{name.replace('_', '-')}")
-    tip = setting.say("form-tip", field=label, subject=building.name)
-    kind, options = _kind(setting, name)
-    value = _written(getattr(building, name))
-    described = Field(field_name("buildings", building.id, name), kind, tip, value, options)
-    return setting.fields.add(described, label, span=span)
-
-
-def _kind(setting: Setting, name: str) -> tuple[Kind, tuple[tuple[str, str], ...]]:
-    if name in CHOICES:
-        named = ((id, setting.spoken(Term(name, id))) for id in CHOICES[name])
-        return "choice", (("", "–"), *named)
-    if name in YES_NO:
-        return "one of", tuple((id, setting.say(id)) for id in ("yes", "no"))
-    return ("lines" if name in LONG else "line"), ()
-
-
-YES_NO = {
-    column.field for sheet in SHEETS if sheet.record is Building
-    for column in sheet.columns if column.kind == "yes-no"
-}  # fmt: skip
-
-
-def _written(value: Any) -> str:  # noqa: ANN401 - a record's field may hold any cell
-    if isinstance(value, bool):
-        return "yes" if value else "no"
-    if isinstance(value, tuple):
-        return "; ".join(value)
-    return "" if value is None else f"{value:f}" if isinstance(value, Decimal) else str(value)
+def _parts(setting: Setting, building: Building) -> Iterator[Data]:
+    """Yield the parts of the form, without what the water questionnaire asks of this building."""
+    asked = of_building(setting, building)
+    elsewhere = FACTS if building.id in water_places(setting) else ()
+    for part, fields in PARTS.items():
+        here = {name: span for name, span in fields.items() if name not in elsewhere}
+        yield {
+            "heading": setting.say(f"statement-of-values-{part}"),
+            "fields": [
+                asked.of_record(building, name, kind="lines" if name in LONG else "line", span=span)
+                for name, span in here.items()
+            ],
+        }
 
 
 def _sums(setting: Setting, building: Building) -> Data:
     fields = [_sum(setting, building, coverage) for coverage in INSURED]
-    label = setting.say("field-updates")
-    tip = setting.say("form-tip", field=label, subject=building.name)
-    name = field_name("buildings", building.id, "updates")
-    described = Field(name, "lines", tip, building.updates or "")
-    updates = setting.fields.add(described, label, span=4)
+    updates = of_building(setting, building).of_record(building, "updates", kind="lines", span=4)
     return {"heading": setting.say("statement-of-values-sums"), "fields": [*fields, updates]}
 
 

@@ -3,6 +3,7 @@ no = no
 unknown = not known
 everywhere = everywhere
 illustrative = illustrative
+listing-more = { $n } more
 
 ## Counted units
 

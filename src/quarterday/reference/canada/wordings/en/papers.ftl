@@ -61,7 +61,11 @@ letter-enclosed = { $count ->
     [one] One paper is enclosed, because it applies to you
    *[other] { $count } papers are enclosed, because they apply to you
 }
-letter-separately = Sent separately: { $papers }.
+letter-alike = { $count ->
+    [0] { $title }
+    [one] { $title } (and one more like it)
+   *[other] { $title } (and { $count } more like it)
+}
 letter-paper = Paper
 letter-why = Why you get it
 letter-page = Page
@@ -186,6 +190,10 @@ coverage-summary-ask = tell us
 coverage-summary-because = Because { $reasons }.
 coverage-summary-tell-us = We need to know { $questions }.
 coverage-summary-rest = Nothing in your file calls for: { $names }.
+coverage-summary-within = { $case ->
+    [shared] The shared additional limit pays for it.
+   *[lines] It is part of this: { $covers }.
+}
 coverage-summary-shared = shared limit
 coverage-summary-hours = { $n ->
     [one] after { $n } hour
@@ -223,7 +231,7 @@ building-values-reason = { $short ->
     [one] One building could not be rebuilt with what it is insured for.
    *[other] { $short } buildings could not be rebuilt with what they are insured for.
 }
-building-values-title-short = { $building } would be { $amount } short after a total loss
+building-values-title-short = { $building } would be about { $amount } short after a total loss
 building-values-title-enough = { $building } is insured for enough to rebuild it
 building-values-title-unknown = Nobody knows what it costs to rebuild { $building }
 building-values-lead = A total loss could come just before the term ends on { $end }. Rebuilding takes time, so we count the costs up to { $day }.
@@ -302,3 +310,100 @@ figures-parameters = Published and assumed values
 figures-parameter = Value, and who published it
 figures-from = From { $numbers }.
 figures-of = { $label } ({ $of })
+figures-credits = Credit for published data
+
+## Claims record
+
+paper-claims-record = claims record
+claims-record-reason = { $count ->
+    [one] Your one claim in { $years } years, and what prevents the next.
+   *[other] Your { $count } claims in { $years } years, and what prevents the next.
+}
+claims-record-title = { $case ->
+    [none] { $count ->
+        [one] You had one claim in { $years } years, and it was not water
+       *[other] You had { $count } claims in { $years } years, none of them water
+    }
+    [all] { $count ->
+        [one] Your one claim in { $years } years was water
+       *[other] All { $count } claims in { $years } years were water
+    }
+   *[some] { $water } of your { $count } claims in { $years } years { $water ->
+        [one] was
+       *[other] were
+    } water
+}
+claims-record-lead = These are the losses from { $start } to { $end } that we know of. Insurers look at them when they set your price.
+claims-record-claims = Claims
+claims-record-in-years = in { $years } years
+claims-record-cost = What they cost
+claims-record-cost-note = paid, and set aside for open ones
+claims-record-water-cost = Of this, water
+claims-record-water-share = { $share } of the cost
+claims-record-chart = What claims cost, by cause
+claims-record-key-water = water
+claims-record-key-other = other causes
+claims-record-counted = { $count ->
+    [one] one claim, { $amount }
+   *[other] { $count } claims, { $amount }
+}
+claims-record-each = Each claim, newest first
+claims-record-day = Day
+claims-record-cause = Cause
+claims-record-place = Where
+claims-record-cost-header = Cost
+claims-record-status = State
+claims-record-nowhere = not told
+claims-record-prevention = What prevents it
+claims-record-caution = The insurer's own record governs. Tell us what is missing or wrong.
+claims-record-caution-day = As the insurer's record stood on { $day }; open claims can still change. Tell us what is missing or wrong.
+
+## Draft motions
+
+paper-motions = draft motions
+motions-reason = { $count ->
+    [one] Words for your minutes, for the one decision.
+   *[other] Words for your minutes, for each of the { $count } decisions.
+}
+motions-title = { $count ->
+    [one] One motion, ready for your minutes
+   *[other] { $count } motions, ready for your minutes
+}
+motions-lead = Use, change or leave these. Where you decide against, minute that too: it shows that the board knew and chose.
+motions-or = or, if the board decides against it
+motions-mover = Moved by
+motions-seconder = Seconded by
+motions-result = Carried, or not
+motions-caution = Your own by-laws say who may move, second and vote. Ask a lawyer where they are not clear.
+
+## What would it pay
+
+paper-what-would-it-pay = what would it pay
+would-pay-reason = { $count ->
+    [one] One loss, walked through step by step.
+   *[other] { $count } losses, walked through step by step.
+}
+would-pay-title = { $case ->
+    [some] { $loss }: you would bear about { $amount }
+   *[none] In these losses, your insurance would pay it all
+}
+would-pay-lead = { $count ->
+    [one] One loss that could happen to you, and what your insurance would pay.
+   *[other] { $count } losses that could happen to you, and what your insurance would pay.
+} The amounts are examples, made to your size. What you bear comes from your own funds.
+would-pay-chart = Who pays for each loss
+would-pay-loss = Loss
+would-pay-part = What is lost
+would-pay-lost = How much
+would-pay-reason-of = { $amount } ({ $why })
+would-pay-because = Why you bear it: { $reasons }.
+would-pay-total = The whole loss
+would-pay-pays = Insurer pays
+would-pay-borne = You pay
+would-pay-before = You pay under this year's policy
+would-pay-result = { $case ->
+    [all] The insurer pays the whole loss of { $total }.
+    [none] The insurer pays nothing. You pay the whole loss of { $total }.
+   *[part] Of { $total }, the insurer pays { $paid } and you pay { $borne }.
+}
+would-pay-caution = These are examples, not promises. A real claim turns on its own facts, and an adjuster decides.

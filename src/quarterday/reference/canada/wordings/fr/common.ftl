@@ -3,6 +3,7 @@ no = non
 unknown = inconnu
 everywhere = partout
 illustrative = à titre d'exemple
+listing-more = { $n } de plus
 
 ## Unités comptées
 

@@ -61,7 +61,11 @@ letter-enclosed = { $count ->
     [one] Un document est joint, parce qu'il vous concerne
    *[other] { $count } documents sont joints, parce qu'ils vous concernent
 }
-letter-separately = Envoyé à part : { $papers }.
+letter-alike = { $count ->
+    [0] { $title }
+    [one] { $title } (et un autre cas semblable)
+   *[other] { $title } (et { $count } autres cas semblables)
+}
 letter-paper = Document
 letter-why = Pourquoi vous le recevez
 letter-page = Page
@@ -186,6 +190,10 @@ coverage-summary-ask = à préciser
 coverage-summary-because = Parce que { $reasons }.
 coverage-summary-tell-us = Nous devons savoir { $questions }.
 coverage-summary-rest = Rien dans votre dossier n'appelle : { $names }.
+coverage-summary-within = { $case ->
+    [shared] Le montant supplémentaire partagé la couvre.
+   *[lines] Elle est comprise dans ceci : { $covers }.
+}
 coverage-summary-shared = montant commun
 coverage-summary-hours = { $n ->
     [one] après { $n } heure
@@ -223,7 +231,7 @@ building-values-reason = { $short ->
     [one] Un bâtiment ne pourrait pas être reconstruit avec son montant d'assurance.
    *[other] { $short } bâtiments ne pourraient pas être reconstruits avec leur montant d'assurance.
 }
-building-values-title-short = { $building } : il manquerait { $amount } après un sinistre total
+building-values-title-short = { $building } : il manquerait environ { $amount } après un sinistre total
 building-values-title-enough = { $building } : le montant suffit pour reconstruire
 building-values-title-unknown = { $building } : personne ne sait ce que coûte la reconstruction
 building-values-lead = Un sinistre total pourrait survenir juste avant la fin de la période, le { $end }. Reconstruire prend du temps : nous comptons les coûts jusqu'au { $day }.
@@ -302,3 +310,100 @@ figures-parameters = Les valeurs publiées et supposées
 figures-parameter = Valeur, et qui l'a publiée
 figures-from = À partir de { $numbers }.
 figures-of = { $label } ({ $of })
+figures-credits = Mention des données publiées
+
+## Claims record
+
+paper-claims-record = historique des sinistres
+claims-record-reason = { $count ->
+    [one] Votre sinistre en { $years } ans, et ce qui prévient le prochain.
+   *[other] Vos { $count } sinistres en { $years } ans, et ce qui prévient le prochain.
+}
+claims-record-title = { $case ->
+    [none] { $count ->
+        [one] Un sinistre en { $years } ans, et ce n'était pas l'eau
+       *[other] { $count } sinistres en { $years } ans, aucun causé par l'eau
+    }
+    [all] { $count ->
+        [one] Votre seul sinistre en { $years } ans venait de l'eau
+       *[other] Les { $count } sinistres en { $years } ans venaient tous de l'eau
+    }
+   *[some] { $water ->
+        [one] L'eau a causé un de vos { $count } sinistres en { $years } ans
+       *[other] L'eau a causé { $water } de vos { $count } sinistres en { $years } ans
+    }
+}
+claims-record-lead = Voici les sinistres que nous connaissons, du { $start } au { $end }. Les assureurs les regardent pour fixer votre prix.
+claims-record-claims = Sinistres
+claims-record-in-years = en { $years } ans
+claims-record-cost = Ce qu'ils ont coûté
+claims-record-cost-note = payé, et mis de côté pour ceux en cours
+claims-record-water-cost = Dont l'eau
+claims-record-water-share = { $share } du coût
+claims-record-chart = Ce que coûtent les sinistres, par cause
+claims-record-key-water = eau
+claims-record-key-other = autres causes
+claims-record-counted = { $count ->
+    [one] un sinistre, { $amount }
+   *[other] { $count } sinistres, { $amount }
+}
+claims-record-each = Chaque sinistre, le plus récent d'abord
+claims-record-day = Jour
+claims-record-cause = Cause
+claims-record-place = Où
+claims-record-cost-header = Coût
+claims-record-status = État
+claims-record-nowhere = non indiqué
+claims-record-prevention = Ce qui le prévient
+claims-record-caution = Le registre de l'assureur prévaut. Dites-nous ce qui manque ou ce qui est inexact.
+claims-record-caution-day = Selon le registre de l'assureur au { $day }; les dossiers ouverts peuvent changer. Dites-nous ce qui manque ou ce qui est inexact.
+
+## Draft motions
+
+paper-motions = projets de résolutions
+motions-reason = { $count ->
+    [one] Des mots pour votre procès-verbal, pour la décision à prendre.
+   *[other] Des mots pour votre procès-verbal, pour chacune des { $count } décisions.
+}
+motions-title = { $count ->
+    [one] Une résolution, prête pour votre procès-verbal
+   *[other] { $count } résolutions, prêtes pour votre procès-verbal
+}
+motions-lead = Reprenez, changez ou laissez ces textes. Si le conseil refuse, inscrivez-le aussi : cela montre qu'il savait et qu'il a choisi.
+motions-or = ou, si le conseil décide autrement
+motions-mover = Proposé par
+motions-seconder = Appuyé par
+motions-result = Adopté, ou non
+motions-caution = Vos propres règlements disent qui peut proposer, appuyer et voter. Consultez un avocat s'ils ne sont pas clairs.
+
+## What would it pay
+
+paper-what-would-it-pay = ce que l'assurance paierait
+would-pay-reason = { $count ->
+    [one] Un sinistre suivi pas à pas.
+   *[other] { $count } sinistres suivis pas à pas.
+}
+would-pay-title = { $case ->
+    [some] { $loss } : environ { $amount } à votre charge
+   *[none] Dans ces sinistres, votre assurance paierait tout
+}
+would-pay-lead = { $count ->
+    [one] Un sinistre qui pourrait vous arriver, et ce que votre assurance paierait.
+   *[other] { $count } sinistres qui pourraient vous arriver, et ce que votre assurance paierait.
+} Les montants sont des exemples, à votre taille. Le reste sort de vos propres fonds.
+would-pay-chart = Qui paie chaque sinistre
+would-pay-loss = Sinistre
+would-pay-part = Ce qui est perdu
+would-pay-lost = Combien
+would-pay-reason-of = { $amount } ({ $why })
+would-pay-because = Pourquoi c'est à votre charge : { $reasons }.
+would-pay-total = Sinistre entier
+would-pay-pays = L'assureur paie
+would-pay-borne = Vous payez
+would-pay-before = Vous payez avec le contrat de cette année
+would-pay-result = { $case ->
+    [all] L'assureur paie tout le sinistre de { $total }.
+    [none] L'assureur ne paie rien. Vous payez tout le sinistre de { $total }.
+   *[part] Sur { $total }, l'assureur paie { $paid } et vous payez { $borne }.
+}
+would-pay-caution = Ce sont des exemples, non des promesses. Une vraie réclamation dépend de ses propres faits, et un expert en sinistre en décide.

@@ -1,0 +1,1 @@
+"""The abuse prevention declaration: what is truly done, signed by the chair."""

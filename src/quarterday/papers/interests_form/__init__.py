@@ -1,0 +1,1 @@
+"""The interests form: whether each lender and lessor still has a stake."""

@@ -1,0 +1,1 @@
+"""Draft motions for the minutes: each decision put for it and against it."""

@@ -1,0 +1,1 @@
+"""The operations form: what the organisation does, asked every year."""

@@ -1,0 +1,1 @@
+"""The water questionnaire: what was repaired, and what now stops water early."""

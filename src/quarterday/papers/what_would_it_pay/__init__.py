@@ -1,0 +1,1 @@
+"""What would it pay: four losses walked through, step by step."""
