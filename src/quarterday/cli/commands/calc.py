@@ -16,7 +16,9 @@ from quarterday.core.premium import calc as premium
 from quarterday.core.premium import calc_payments as payments
 from quarterday.core.premium import calc_tables as tables
 from quarterday.core.risk import calc as risk
+from quarterday.core.terms import calc as terms
 from quarterday.core.values import calc as values
+from quarterday.core.words import Words
 
 Calculation = Callable[..., Mapping[str, Any]]
 CALCULATIONS: Mapping[str, Calculation] = {
@@ -24,6 +26,7 @@ CALCULATIONS: Mapping[str, Calculation] = {
     "index-value": values.index_value,
     "income": income.income,
     "tax": premium.tax,
+    "settle": terms.settle,
     "apportion": premium.apportion,
     "credibility": risk.credibility,
     "limited-mean": risk.limited_mean,
@@ -44,8 +47,18 @@ def calc(context: click.Context, name: str, text: str | None) -> None:
     screen = screen_of(context)
     given = _read(screen, sys.stdin.read() if text is None else text)
     done = CALCULATIONS[name](given, screen.reference)
-    steps = [screen.speech.say(step) for step in done["steps"]]
-    screen.json({**done, "steps": steps})
+    screen.json(_spoken(screen, done))
+
+
+def _spoken(screen: Screen, done: Any) -> Any:  # noqa: ANN401 - whatever JSON can hold
+    """Return a result with its sentences spoken."""
+    if isinstance(done, Words):
+        return screen.speech.say(done)
+    if isinstance(done, Mapping):
+        return {key: _spoken(screen, part) for key, part in done.items()}
+    if isinstance(done, list | tuple):
+        return [_spoken(screen, part) for part in done]
+    return done
 
 
 def _read(screen: Screen, text: str) -> dict[str, Any]:

@@ -99,3 +99,24 @@ cli-verified-seals = { $originals ->
    *[other] { $unsealed } newer entries are not sealed yet.
 }
 acts-no-brokerage = { $path } is missing: it says which brokerage answers for the papers. Write one, or name another with --brokerage.
+
+cli-loss = loss
+cli-lost = lost
+cli-paid = insurer pays
+cli-borne = you bear
+cli-borne-before = you bear before
+cli-borne-after = after
+cli-more-borne = more (−: less)
+cli-cannot-say = cannot say
+cli-no-loss = There is no loss { $loss } in the library, and no file of that name. It has { $known }.
+cli-pay-hint = Step by step: quarterday pay { $file } --loss ID (the word in brackets).
+cli-compare-same = No clause differs.
+cli-direction-better = better
+cli-direction-worse = worse
+cli-direction-neutral = other
+cli-direction-cannot-say = cannot say
+cli-compare-past = { $n ->
+    [one] Your own claim of the last ten years: you would have borne { $before } under the first terms, { $after } under the second.
+   *[other] Your own { $n } claims of the last ten years: you would have borne { $before } under the first terms, { $after } under the second.
+}
+acts-no-terms = { $file } has no { $terms } terms for the renewal of { $day }. Load them, or name other terms.

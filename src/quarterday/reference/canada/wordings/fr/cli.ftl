@@ -99,3 +99,24 @@ cli-verified-seals = { $originals ->
    *[other] { $unsealed } inscriptions plus récentes ne sont pas encore scellées.
 }
 acts-no-brokerage = Il manque { $path } : ce fichier dit quel cabinet répond des documents. Écrivez-le, ou indiquez-en un autre avec --brokerage.
+
+cli-loss = sinistre
+cli-lost = perdu
+cli-paid = l'assureur paie
+cli-borne = à votre charge
+cli-borne-before = à votre charge avant
+cli-borne-after = après
+cli-more-borne = de plus (−: de moins)
+cli-cannot-say = on ne peut dire
+cli-no-loss = Il n'y a pas de sinistre { $loss } dans le catalogue, ni de fichier de ce nom. Il contient { $known }.
+cli-pay-hint = Étape par étape : quarterday pay { $file } --loss CODE (le mot entre crochets).
+cli-compare-same = Aucune clause ne diffère.
+cli-direction-better = mieux
+cli-direction-worse = moins bien
+cli-direction-neutral = autre
+cli-direction-cannot-say = on ne peut dire
+cli-compare-past = { $n ->
+    [one] Votre propre sinistre des dix dernières années : { $before } seraient restés à votre charge selon les premières conditions, { $after } selon les secondes.
+   *[other] Vos { $n } sinistres des dix dernières années : { $before } seraient restés à votre charge selon les premières conditions, { $after } selon les secondes.
+}
+acts-no-terms = { $file } n'a pas de conditions au stade « { $terms } » pour l'échéance du { $day }. Chargez-les, ou nommez-en d'autres.

@@ -1,0 +1,237 @@
+"""What would it pay, and which terms are better."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from quarterday.catalogue.strict import read_yaml
+from quarterday.cli.options import as_of_option, json_option, needs_store, screen_of
+from quarterday.cli.screen import Screen
+from quarterday.core.file.records.terms import EVERYWHERE
+from quarterday.core.given import read
+from quarterday.core.terms.losses.loss import Loss
+from quarterday.core.terms.settling.refusals import Refused
+from quarterday.core.terms.settling.settlement import Settlement
+from quarterday.core.words import Words
+from quarterday.office import plain
+
+if TYPE_CHECKING:
+    from quarterday.core.review.case import Case
+    from quarterday.core.terms.losses.scaling import Scaled
+    from quarterday.core.terms.settling.outcomes import Outcome
+    from quarterday.office.terms import Comparison, Tried
+
+VERSIONS = ("expiring", "requested", "offered", "issued")
+Plain = dict[str, Any]
+
+
+@click.command()
+@click.argument("file")
+@click.option("--loss", help="One loss: its id in the library, or a YAML file that tells it.")
+@click.option("--terms", "stage", type=click.Choice(VERSIONS), default="offered",
+              show_default=True, help="Which terms.")  # fmt: skip
+@as_of_option
+@json_option
+@click.pass_context
+@needs_store
+def pay(
+    context: click.Context, file: str, loss: str | None, stage: str, as_of: date, as_json: bool
+) -> None:
+    """Show what a FILE's terms pay for losses, and what the organisation bears."""
+    from quarterday.office import terms as office
+
+    screen = screen_of(context)
+    case = office.case_of(file, screen.reference, as_of)
+    terms = office.version(case, stage)
+    tried = office.tried_losses(case, terms)
+    if loss is not None:
+        told = _loss(screen, loss, tried)
+        _one(screen, office.paid(case, terms, told), _name(screen, told), as_json)
+    elif as_json:
+        screen.json([_tried(screen, *one) for one in tried])
+    else:
+        _all(screen, case, tried)
+
+
+def _loss(screen: Screen, said: str, tried: Tried) -> Loss:
+    """Return the loss of the library, or the one that a file tells."""
+    if Path(said).is_file():
+        return read(Loss, read_yaml(Path(said).read_text("utf-8"), Path(said).name))
+    found = {scaled.of.id: scaled for scaled, _ in tried}
+    if said not in found:
+        raise click.BadParameter(screen.words("cli-no-loss", loss=said, known=tuple(found)))
+    loss = found[said].loss
+    if loss is None:
+        raise click.BadParameter(_why_not(screen, found[said]))
+    return loss
+
+
+def _why_not(screen: Screen, scaled: Scaled) -> str:
+    return screen.speech.say(scaled.why_not) if scaled.why_not else ""
+
+
+def _name(screen: Screen, loss: Loss) -> str:
+    of = screen.reference.losses.get(loss.reference or "")
+    return of.name[screen.language] if of else loss.id
+
+
+def _one(screen: Screen, done: Settlement, name: str, as_json: bool) -> None:
+    say = screen.speech.say
+    if as_json:
+        screen.json(_settled(screen, done))
+        return
+    screen.line(name, style="bold")
+    for part in done.parts:
+        screen.line(f"{say(part.what)}: {say(part.lost)}")
+        for step in part.steps:
+            screen.line(f"– {say(step)}", indent=2)
+    screen.line(say(done.steps[-1]), style="bold")
+    for caution in done.cautions:
+        screen.line(say(caution))
+    screen.say("caution-wording-governs")
+
+
+def _settled(screen: Screen, done: Settlement) -> Plain:
+    return {
+        "loss": done.loss.id,
+        "total": plain.value(done.total.money),
+        "paid": plain.value(done.paid.money),
+        "borne": plain.value(done.borne.money),
+        "paid_by": {payer: plain.value(figure.money) for payer, figure in done.by_payer},
+        "borne_by_reason": {reason: plain.value(f.money) for reason, f in done.by_reason},
+        "steps": [screen.speech.say(step) for step in done.steps],
+        "cautions": [screen.speech.say(caution) for caution in done.cautions],
+    }
+
+
+def _tried(screen: Screen, scaled: Scaled, outcome: Outcome | None) -> Plain:
+    shown = {"id": scaled.of.id, "name": scaled.of.name[screen.language]}
+    if outcome is None:
+        return {**shown, "why_not": _why_not(screen, scaled)}
+    if isinstance(outcome.after, Refused):
+        return {**shown, "why_not": screen.speech.say(outcome.after.words)}
+    return {**shown, **_settled(screen, outcome.after)}
+
+
+def _all(screen: Screen, case: Case, tried: Tried) -> None:
+    screen.line(f"{case.file.id}  {case.file.organisation.name}", style="bold")
+    heads = tuple(screen.words(f"cli-{head}") for head in ("loss", "lost", "paid", "borne"))
+    screen.table(heads, _rows(screen, tried), right="123")
+    for scaled, outcome in tried:
+        if outcome is None:
+            screen.line(f"{scaled.of.name[screen.language]}: {_why_not(screen, scaled)}")
+    screen.say("cli-pay-hint", file=case.file.id)
+    screen.say("caution-wording-governs")
+
+
+def _rows(screen: Screen, tried: Tried) -> Iterator[tuple[str, ...]]:
+    say = screen.speech.say
+    for scaled, outcome in tried:
+        if outcome is None:
+            continue
+        name = f"{scaled.of.name[screen.language]} [{scaled.of.id}]"
+        if isinstance(outcome.after, Refused):
+            yield name, "–", "–", say(outcome.after.words)
+        else:
+            done = outcome.after
+            yield name, say(done.total.money), say(done.paid.money), say(done.borne.money)
+
+
+@click.command()
+@click.argument("file")
+@click.argument("before", type=click.Choice(VERSIONS))
+@click.argument("after", type=click.Choice(VERSIONS))
+@as_of_option
+@json_option
+@click.pass_context
+@needs_store
+def compare(
+    context: click.Context, file: str, before: str, after: str, as_of: date, as_json: bool
+) -> None:
+    """Compare two versions of a FILE's terms: clauses, and what the same losses would cost."""
+    from quarterday.office import terms as office
+
+    screen = screen_of(context)
+    case = office.case_of(file, screen.reference, as_of)
+    found = office.compared(case, office.version(case, before), office.version(case, after))
+    if as_json:
+        screen.json(_compared(screen, case, found))
+        return
+    screen.line(f"{case.file.id}  {case.file.organisation.name}", style="bold")
+    _differences(screen, case, found)
+    _outcomes(screen, (o for _, o in found.tried if o is not None))
+    _past(screen, found)
+    screen.say("caution-wording-governs")
+
+
+def _place(case: Case, location: str) -> str | Words:
+    return case.building_name(location) if location != EVERYWHERE else case.building_name("*")
+
+
+def _differences(screen: Screen, case: Case, found: Comparison) -> None:
+    if not found.differences:
+        screen.say("cli-compare-same")
+    for difference in found.differences:
+        said = difference.sentence(_place(case, difference.location))
+        way = screen.words(f"cli-direction-{difference.direction.replace(' ', '-')}")
+        screen.line(f"{way} · {screen.speech.say(said)}")
+
+
+def _outcomes(screen: Screen, outcomes: Iterable[Outcome]) -> None:
+    rows = [_row(screen, outcome) for outcome in outcomes]
+    if not rows:
+        return
+    screen.line()
+    heads = tuple(screen.words(f"cli-{head}") for head in
+                  ("loss", "borne-before", "borne-after", "more-borne"))  # fmt: skip
+    screen.table(heads, rows, right="123")
+
+
+def _row(screen: Screen, outcome: Outcome) -> tuple[str, ...]:
+    sides = (outcome.before, outcome.after)
+    borne = ("–" if isinstance(s, Refused) else screen.speech.say(s.borne.money) for s in sides)
+    more = outcome.more_borne
+    told = screen.speech.say(more) if outcome.can_say and more is not None else None
+    return (_name(screen, outcome.loss), *borne, told or screen.words("cli-cannot-say"))
+
+
+def _past(screen: Screen, found: Comparison) -> None:
+    past = found.past
+    if not past.outcomes:
+        return
+    screen.line()
+    screen.say("cli-compare-past", n=len(past.outcomes), before=past.before.money,
+               after=past.after.money)  # fmt: skip
+    for assumed in past.history.assumed:
+        screen.line(screen.speech.say(assumed), indent=2)
+
+
+def _compared(screen: Screen, case: Case, found: Comparison) -> Plain:
+    say = screen.speech.say
+    return {
+        "file": case.file.id,
+        "before": found.before.key,
+        "after": found.after.key,
+        "differences": [
+            {"kind": d.kind, "coverage": d.coverage, "location": d.location,
+             "direction": d.direction, "more_borne": plain.value(d.more_borne),
+             "sentence": say(d.sentence(_place(case, d.location)))}
+            for d in found.differences
+        ],
+        "losses": [_both(o) for _, o in found.tried if o is not None],
+        "past": {"claims": len(found.past.outcomes), "before": plain.value(found.past.before.money),
+                 "after": plain.value(found.past.after.money)},
+    }  # fmt: skip
+
+
+def _both(outcome: Outcome) -> Plain:
+    sides = {"before": outcome.before, "after": outcome.after}
+    borne = {n: None if isinstance(s, Refused) else plain.value(s.borne.money)
+             for n, s in sides.items()}  # fmt: skip
+    return {"loss": outcome.loss.id, **borne, "can_say": outcome.can_say,
+            "more_borne": plain.value(outcome.more_borne)}  # fmt: skip
