@@ -89,7 +89,7 @@ def test_what_is_assumed_is_told(account: Account) -> None:
     assert [w.id for w in history(case, 10).assumed] == [
         "losses-assumed-one-thing", "losses-assumed-prices"
     ]  # fmt: skip
-    case = account(known, claim("2", "fire", DAY, 100, status="open"))
+    case = account(known, claim("2", "theft", DAY, 100, status="open"))
     assert [w.id for w in history(case, 10).assumed] == [
         "losses-assumed-deductible",
         "losses-assumed-one-thing",

@@ -265,6 +265,16 @@ def test_coinsurance_of_a_blanket_over_all_buildings_counts_all_of_them(pay: Pay
     assert done.paid.money.amount == 30_000
 
 
+def test_a_line_at_one_place_is_measured_against_that_place_alone(pay: Pay) -> None:
+    values = Values({("building", "a"): Decimal(250_000), ("building", "b"): Decimal(9_000_000)})
+    lines = [
+        {"coverage": "building", "location": place, "limit": 100_000, "coinsurance": "0.8"}
+        for place in "ab"
+    ]
+    done = pay(lines, "fire", {"building": 40_000}, values, place="a")
+    assert done.paid.money.amount == 20_000
+
+
 def test_costs_around_a_loss_are_never_coinsured(pay: Pay) -> None:
     lines = [line("by-laws", 10_000, coinsurance="0.9"), HALL]
     assert pay(lines, "fire", {"by-laws": 5000}, place="hall").borne.money.amount == 0
