@@ -50,5 +50,7 @@ def test_the_examples_wording_is_spoken(folder: Path) -> None:
 
 
 def test_the_table_names_the_folders_that_there_are() -> None:
-    named = set(re.findall(r"`([a-z_]+)(?:/[a-z]+)?`", TEXT.split("## A brokerage")[0])) - {"canada"}
+    named = set(re.findall(r"`([a-z_]+)(?:/[a-z]+)?`", TEXT.split("## A brokerage")[0])) - {
+        "canada"
+    }
     assert named == {folder.name for folder in (PLACES / "canada").iterdir()}

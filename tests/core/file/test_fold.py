@@ -257,4 +257,6 @@ def test_every_statement_is_a_change_and_so_is_taking_one_back() -> None:
     """A review signed before a building was withdrawn does not cover the file after it."""
     kept = entries(("edit", CHURCH), ("edit", HALL), ("withdraw", HALL))
     assert [fold("A1", kept[:n]).last_change for n in range(4)] == [0, 1, 2, 3]
-    assert {"review signed", "package built", "delivery"} == PROOF
+    assert {
+        "review signed", "package built", "package sealed", "delivery", "request sent"
+    } == PROOF  # fmt: skip

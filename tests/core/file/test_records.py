@@ -16,9 +16,10 @@ from pydantic import ValidationError
 
 from quarterday.core.dates import Period
 from quarterday.core.file.records import (
-    AllocationKey,
     BY_KIND,
     RECORDS,
+    AllocationKey,
+    Answers,
     Authority,
     Building,
     Claim,
@@ -32,13 +33,16 @@ from quarterday.core.file.records import (
     Operations,
     Organisation,
     PackageBuilt,
+    PackageSealed,
     PaymentChoice,
     Record,
     Redaction,
+    RequestSent,
     ReviewSigned,
     Terms,
     Valuation,
 )
+from quarterday.core.file.records.acts import Answer
 from quarterday.core.file.records.terms import Coverage, Option, Premium, SharedLimit, StatedTotal
 from quarterday.core.money import Money
 
@@ -115,6 +119,18 @@ KINDS: dict[type[Record], st.SearchStrategy[Record]] = {
     Note: st.builds(Note, id=LINE, text=TEXT),
     PackageBuilt: st.builds(
         PackageBuilt, renewal=DAY, version=st.integers(1, 9), built_on=DAY, document=LINE,
+    ),
+    PackageSealed: st.builds(
+        PackageSealed, renewal=DAY, version=st.integers(1, 9), document=LINE, sealed=LINE,
+        sealed_on=DAY, certificate=LINE,
+    ),
+    Answers: st.builds(
+        Answers, renewal=DAY, form=LINE, subject=LINE, answered_on=DAY,
+        answers=st.lists(st.builds(Answer, question=LINE, answer=TEXT), max_size=3).map(tuple),
+    ),
+    RequestSent: st.builds(
+        RequestSent, renewal=DAY, number=st.integers(1, 9), sent_on=DAY, to=LINE, document=LINE,
+        seq=st.integers(1, 10**6), changes=st.integers(0, 99),
     ),
     PaymentChoice: st.builds(PaymentChoice, renewal=DAY, plan=LINE, chosen_on=DAY, by=LINE),
     Redaction: st.builds(Redaction, seq=st.integers(1, 10**6), reason=TEXT),
