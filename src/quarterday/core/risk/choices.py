@@ -13,6 +13,7 @@ from quarterday.core.figure import Figure
 from quarterday.core.file.records import Decision
 from quarterday.core.file.records.terms import EVERYWHERE, Option
 from quarterday.core.money import Money
+from quarterday.core.risk.account import BY_DUTY
 from quarterday.core.risk.alternatives import Alternative, with_option
 from quarterday.core.risk.cost import BAD, HUNDRED, Cost
 from quarterday.core.risk.figures import Told, change_figure, name_of, told
@@ -95,14 +96,19 @@ def _row(risk: Risk, one: Alternative, known: dict[str, Told]) -> OptionRow:
 def _why_not(risk: Risk, one: Alternative) -> Words | None:
     """Return why nobody measured an option; None where it was measured."""
     assert one.option is not None
-    library = risk.case.reference.coverages.get(one.option.coverage)
-    cost = risk.cost(one.id)
-    if library is not None and library.safety:
+    cost, coverage = risk.cost(one.id), one.option.coverage
+    if _is_duty(risk, coverage):
         return words("risk-why-not", case="duty")
     if cost is None:
         return words("risk-why-not", case="refused")
-    met = cost.trial.answered_by | ({"umbrella"} if one.option.coverage == "umbrella" else set())
-    return None if one.option.coverage in met else words("risk-why-not", case="not-modelled")
+    is_met = coverage == "umbrella" or coverage in cost.trial.answered_by
+    return None if is_met else words("risk-why-not", case="not-modelled")
+
+
+def _is_duty(risk: Risk, coverage: str) -> bool:
+    """Tell whether harm to people stands behind a coverage, which no sum may weigh."""
+    library = risk.case.reference.coverages.get(coverage)
+    return library is not None and (library.safety or set(library.answers) <= BY_DUTY)
 
 
 def _without_amounts(risk: Risk) -> Iterator[OptionRow]:

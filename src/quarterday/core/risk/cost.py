@@ -49,7 +49,7 @@ class Trial:
 
     @classmethod
     def of(cls, id: str, model: Model, terms: Terms, reference: Reference, values: Values) -> Trial:
-        """Return the alternative made executable; Refused where a clause cannot be honoured."""
+        """Return terms (checked before) made executable; Refused for what cannot be honoured."""
         asked = asked_of(terms, reference, model.items, values)
         return cls(id, model, terms, asked, plan(asked))
 

@@ -17,7 +17,7 @@ from quarterday.core.risk.severity import Floats, Severity
 
 Codes = NDArray[np.int64]
 Borne = Callable[[Codes, Floats], Floats]  # curve numbers and sizes of losses to what is borne
-NEAR, NARROW, STEPS = 1e-5, 0.01, 80
+NEAR, NEAREST, NARROW, STEPS = 1e-6, 1e-3, 0.01, 80
 PARALLEL = 1e-6
 
 
@@ -95,7 +95,7 @@ def _between(borne: Borne, marks: Sequence[Floats]) -> _Spans:
 def _narrowed(borne: Borne, spans: _Spans, found: list[_Spans]) -> _Spans:
     """Add the spans that are straight to ``found``; return the others, parted."""
     width = spans.b - spans.a
-    near = width * NEAR
+    near = np.maximum(width * NEAR, NEAREST)
     n = len(spans)
     ends = borne(np.tile(spans.curve, 2), np.concatenate([spans.a + near, spans.b - near]))
     left, right = (ends[:n] - spans.at_a) / near, (spans.at_b - ends[n:]) / near

@@ -16,7 +16,7 @@ from quarterday.core.risk.likely import Learner, Likely
 from quarterday.core.risk.perils import Model, Peril
 from quarterday.core.risk.priors import NO_BOOK, Book
 from quarterday.core.terms.settling.account import values_on
-from quarterday.core.terms.settling.refusals import Refused
+from quarterday.core.terms.settling.refusals import Refused, check_terms
 from quarterday.core.terms.settling.values import Values
 from quarterday.core.values.cost import number
 from quarterday.core.words import Term, Words, words
@@ -120,17 +120,22 @@ class _Bench:
         values = self._values_of(one)
         return Trial.of(one.id, Model(perils), one.terms, self.case.reference, values)
 
-    def refused(self, one: Alternative, perils: tuple[Peril, ...]) -> Iterator[tuple[Peril, Words]]:
-        """Yield the perils that the terms cannot settle, and why: by halves, for they are few."""
+    def refused(
+        self, one: Alternative, perils: tuple[Peril, ...], made: dict[str, Trial]
+    ) -> Iterator[tuple[Peril, Words]]:
+        """Yield the perils that the terms cannot settle, and why: by halves, for they are few.
+
+        Where they can settle all, ``made`` gets the alternative ready to run.
+        """
         try:
-            self.trial(one, perils)
+            made[one.id] = self.trial(one, perils)
         except Refused as refusal:
             if len(perils) == 1:
                 yield perils[0], refusal.words
                 return
             half = len(perils) // 2
-            yield from self.refused(one, perils[:half])
-            yield from self.refused(one, perils[half:])
+            yield from self.refused(one, perils[:half], {})
+            yield from self.refused(one, perils[half:], {})
 
 
 def _with_amount(values: Values, option: Option) -> Values:
@@ -154,23 +159,21 @@ def _usable(
     that contradict themselves are left out, the base never (Refused).
     """
     bench, usable = _Bench(case, found[0]), tuple(perils)
-    bench.trial(found[0], ())
-    made: list[Trial] = []
+    check_terms(found[0].terms, case.reference)
+    made: dict[str, Trial] = {}
     for one in found:
         try:
-            made.append(bench.trial(one, usable))
-        except Refused:
-            try:
-                bench.trial(one, ())
-            except Refused as refusal:
-                left_out.append(words("risk-left-out-terms", why=refusal.words))
-                continue
-            refused = dict(bench.refused(one, usable))
+            check_terms(one.terms, case.reference)
+        except Refused as refusal:
+            left_out.append(words("risk-left-out-terms", why=refusal.words))
+            continue
+        refused = dict(bench.refused(one, usable, made))
+        if refused:
             left_out += [_left_out(peril, why) for peril, why in refused.items()]
             usable = tuple(peril for peril in usable if peril not in refused)
-            again = [t for t in found if t.id in {m.id for m in made}]
-            made = [bench.trial(other, usable) for other in (*again, one)]
-    return tuple(made)
+            ready = [other for other in found if other.id in {*made, one.id}]
+            made = {other.id: bench.trial(other, usable) for other in ready}
+    return tuple(made.values())
 
 
 def _left_out(peril: Peril, why: Words) -> Words:
