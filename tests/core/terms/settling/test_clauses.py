@@ -228,6 +228,13 @@ def test_a_share_of_the_value_counts_all_property_of_the_place_for_a_cause_of_it
     assert reasons(done) == {"deductible": 42_000}
 
 
+def test_a_value_told_for_the_cause_itself_counts_before_all_property(pay: Pay) -> None:
+    quake = line("earthquake", 900_000, deductible_percent="0.05", deductible_percent_of="value")
+    values = Values({("building", "hall"): Decimal(800_000), ("earthquake", "hall"): Decimal(10)})
+    done = pay([HALL, quake], "earthquake", {"building": 60_000}, values, place="hall")
+    assert reasons(done) == {"deductible": Decimal("0.5")}
+
+
 def test_percentages_of_the_value_count_each_even_where_the_highest_is_the_rule(pay: Pay) -> None:
     share = {"deductible_percent": "0.02", "deductible_percent_of": "value"}
     lines = [{**HALL, **share, "location": p} for p in ("one", "two")]
@@ -432,6 +439,15 @@ def test_what_a_yearly_maximum_leaves_open_the_umbrella_pays_too(pay: Pay) -> No
     assert payers(done) == {"policy": 600_000, "umbrella": 400_000}
 
 
+def test_the_yearly_maximum_of_the_whole_limit_counts_for_its_parts(pay: Pay) -> None:
+    lines = [
+        {**HALL, "aggregate": 30_000},
+        line("by-laws", 50_000, sublimit_of="building", aggregate=20_000),
+    ]
+    done = pay(lines, "fire", {"by-laws": 40_000, "building": 40_000}, place="hall")
+    assert [part.paid.amount for part in done.parts] == [20_000, 10_000]
+
+
 def test_a_yearly_limit_is_the_lesser_of_both_where_both_are_given(pay: Pay) -> None:
     for aggregate, paid in ((None, 500), (300, 300), (900, 500)):
         cyber = line("cyber-own-losses", 500, aggregate=aggregate)  # by the library: a year's limit
@@ -485,6 +501,15 @@ def test_what_is_taken_for_granted_is_said(
 ) -> None:
     done = pay([{**HALL, **fields}], "fire", {"building": 1}, place="hall")
     assert [w.id for w in done.cautions] == ([caution] if caution else [])
+
+
+def test_one_value_under_a_blanket_that_nobody_knows_is_enough_to_say_so(pay: Pay) -> None:
+    lines = [{**HALL, "location": place, "blanket": "all", "coinsurance": "0.5"} for place in "ab"]
+    worth = {("building", place): Decimal(500_000) for place in "ab"}
+    values = Values(worth, assumed=frozenset({("building", "b")}))
+    done = pay(lines, "fire", {"building": 1}, values, place="a")
+    assert [w.id for w in done.cautions] == ["settling-caution-value"]
+    assert not pay(lines, "fire", {"building": 1}, Values(worth), place="a").cautions
 
 
 def test_steps_tell_why_coinsurance_takes_nothing(pay: Pay) -> None:

@@ -191,6 +191,17 @@ def test_blocks_of_whole_years_change_nothing(drawn: tuple[Plan, list[Row]], siz
     }
 
 
+def test_a_record_is_kept_whole_however_many_the_blocks() -> None:
+    told = [Row(F(40_000), 0, 0, n, 0) for n in range(5)]
+    kept = blocks.BLOCK
+    try:
+        blocks.BLOCK = 2
+        done = Plan(1, (C, D, L)).settle(rows_of(told), log=True)
+    finally:
+        blocks.BLOCK = kept
+    assert [len(step.moved) for step in done.log] == [5, 5, 5]
+
+
 def test_blocks_are_cut_where_a_year_begins() -> None:
     told = [Row(F(1), 0, n, n // 3, 0) for n in range(12)]
     kept = blocks.BLOCK
