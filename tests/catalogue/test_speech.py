@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import cast
 
 import pytest
+from fluent.runtime import resolver
 
 from quarterday.catalogue.problems import BadReference
 from quarterday.catalogue.speech import MissingWording, Speech, Spoken
@@ -47,6 +48,24 @@ def test_several_things_become_a_list(english: Speech, french: Speech) -> None:
     things = (Money(Decimal(5)), words("yes"), "Ann")
     assert english.say(things) == "$5, yes and Ann"
     assert french.say(things) == f"5{NB}$, oui et Ann"
+
+
+def test_a_list_too_long_for_a_wording_names_the_first_and_counts_the_rest(
+    english: Speech, french: Speech
+) -> None:
+    """fluent.runtime refuses a variable of more than 2,500 characters (MAX_PART_LENGTH)."""
+    names = tuple(f"Hall number {n} of the long road" for n in range(1, 201))
+    said = english.say(words("source", title=names, publisher="", place=""))
+    assert len(said) < resolver.MAX_PART_LENGTH
+    shown = said.count("Hall number")
+    assert said.startswith("Hall number 1 of the long road, Hall number 2")
+    assert f"and {200 - shown} more" in said
+    assert f"et {200 - shown} de plus" in french.say(names)
+
+
+def test_a_list_that_a_wording_can_hold_is_said_whole(english: Speech) -> None:
+    names = tuple(f"Hall {n}" for n in range(90))
+    assert english.say(names).count("Hall") == len(names)
 
 
 @pytest.mark.parametrize(

@@ -35,7 +35,7 @@ def test_the_parameters_are_those_of_the_data_and_each_has_its_comment(id: str) 
 
 
 def test_the_examples_have_the_shape_of_the_data() -> None:
-    made = {}
+    made: dict[str, Any] = {}
     for of in map(given.setting, (given.RENTER, given.FLAGSHIP)):  # each has what the other lacks
         made |= {paper["id"]: paper["data"] for paper in _data(of, _enclosed(of))["papers"]}
     for id in IDS:

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from quarterday.core.file.records import Terms
-from quarterday.core.terms.presence import gives, lines_of
+from quarterday.core.terms.presence import SHARED, gives, lines_of, within
 
 TermsOf = Callable[..., Terms]
 
@@ -55,3 +55,15 @@ def test_some_coverages_are_a_clause_of_another_line(
     assert gives(terms({**line, **fields}), coverage)
     assert not gives(terms(line), coverage)
     assert not gives(terms({**line, **fields}), "glass")
+
+
+def test_what_gives_a_coverage_without_a_line_of_its_own_is_named_once_each(
+    terms: TermsOf,
+) -> None:
+    liability = {"coverage": "general-liability", "defence": "outside"}
+    abuse = {"coverage": "abuse-liability", "defence": "inside"}
+    both = terms({**liability, "location": "hall"}, {**liability, "location": "shed"}, abuse)
+    assert within(both, "defence-costs") == ("general-liability", "abuse-liability")
+    assert within(both, "glass") == ()
+    shared = terms(liability, shared_limit={"amount": 100, "tops_up": ["by-laws"]})
+    assert within(shared, "by-laws") == (SHARED,)

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from decimal import Decimal
 
 from quarterday.core.dates import Period
 from quarterday.core.money import Money
@@ -58,17 +59,16 @@ def motions(agenda: Iterable[Finding]) -> tuple[Motion, ...]:
 def _motion(finding: Finding) -> Motion:
     subject = finding.title.id.partition("-title")[0]
     named = subject if subject in SUBJECTS else OTHER
-    args = dict(_arguments(finding))
+    told = {"question": finding.title} if named == OTHER else dict(finding.title.args)
+    args = told | dict(_of_money(finding)) | {"subject": finding.subject.name}
     against = None if named in NOT_AGAINST else words(f"motion-{named}-instead", **args)
     return Motion(finding.id, finding.title, words(f"motion-{named}", **args), against)
 
 
-def _arguments(finding: Finding) -> Iterator[tuple[str, Arg | Words | tuple[Arg | Words, ...]]]:
-    """Yield what the title tells, and the question, the price and what is at stake."""
-    yield from finding.title.args
-    cost, at_risk = finding.priority.cost, finding.priority.at_risk
-    yield "question", finding.title
-    yield "cost", at_cost(cost)
+def _of_money(finding: Finding) -> Iterator[tuple[str, Words]]:
+    """Yield the price and what is at stake."""
+    at_risk = finding.priority.at_risk
+    yield "cost", at_cost(finding.priority.cost)
     yield "stake", words("motion-stake", amount=at_risk) if at_risk else words("motion-stake-open")
 
 
@@ -76,7 +76,9 @@ def at_cost(cost: Money | None) -> Words:
     """Return a price as a motion says it; None: nobody has named one yet."""
     if cost is None:
         return words("motion-cost-open")
-    return words("motion-cost", cost=cost) if cost else words("motion-cost-free")
+    if not cost:
+        return words("motion-cost-free")
+    return words("motion-cost", cost=cost.rounded(Decimal(1)))
 
 
 def accepting(insurer: str | None, term: Period, premium: Money | None, decisions: int) -> Motion:

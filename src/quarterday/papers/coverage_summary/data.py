@@ -15,6 +15,7 @@ from quarterday.papers.setting import FAMILIES, Data, Setting
 
 ID = "coverage-summary"
 NONE = "–"
+MOST_NAMED = 3  # coverages that another one is part of
 MOST_REASONS = 2  # of a need, so that a row stays a row
 
 
@@ -131,9 +132,11 @@ def _row(
 
 def _said_within(setting: Setting, c: Checked) -> str:
     """Return where a coverage without a line of its own is given."""
-    covers = tuple(Term("coverage", id) for id in c.within if id in setting.reference.coverages)
-    case = "lines" if covers else "shared"
-    return setting.say("coverage-summary-within", case=case, covers=covers)
+    covers = [Term("coverage", id) for id in c.within if id in setting.reference.coverages]
+    case, more = "lines" if covers else "shared", len(covers) - MOST_NAMED
+    rest = (words("listing-more", n=more),) if more > 0 else ()
+    shown = (*covers[:MOST_NAMED], *rest)
+    return setting.say("coverage-summary-within", case=case, covers=shown)
 
 
 def _because(setting: Setting, c: Checked) -> str:

@@ -10,8 +10,8 @@ motion-premium = The premium is { $premium } for the year, with tax.
 motion-later = The premium is to be approved once the insurer has named it.
 
 motion-people-abuse-unqualified = Moved that the board review the abuse prevention plan; that the chair sign the declaration; and that it declare only what is truly done.
-motion-people-activity-uncovered = Moved that the broker arrange cover for this, { $cost }: { $because }.
-motion-people-activity-uncovered-instead = Moved that no cover be bought for this: { $because }; and that the minutes record that { $stake }.
+motion-people-activity-uncovered = Moved that this cover be bought, { $cost }: { $subject }.
+motion-people-activity-uncovered-instead = Moved that this cover not be bought: { $subject }; and that the minutes record that { $stake }.
 motion-income-too-low = Moved that the limit for lost income be raised to { $need }, { $cost }.
 motion-income-too-low-instead = Moved that the limit for lost income stay at { $limit }; and that the minutes record that { $short } of income could be missing.
 motion-income-extra-expense-low = Moved that the broker ask for a limit of { $need } for extra expense, to be taken { $cost }.

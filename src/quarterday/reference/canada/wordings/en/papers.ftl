@@ -370,7 +370,7 @@ motions-title = { $count ->
    *[other] { $count } motions, ready for your minutes
 }
 motions-lead = Use, change or leave these. Where you decide against, minute that too: it shows that the board knew and chose.
-motions-or = or, if the board decides against it
+motions-or = Or, if the board decides against it:
 motions-mover = Moved by
 motions-seconder = Seconded by
 motions-result = Carried, or not

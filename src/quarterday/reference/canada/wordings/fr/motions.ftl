@@ -10,8 +10,8 @@ motion-premium = La prime est de { $premium } pour l'année, taxe comprise.
 motion-later = La prime sera approuvée quand l'assureur l'aura fixée.
 
 motion-people-abuse-unqualified = Il est proposé que le conseil révise le plan de prévention des abus; que la présidence signe la déclaration; et que celle-ci ne déclare que ce qui se fait vraiment.
-motion-people-activity-uncovered = Il est proposé que le courtier trouve une garantie pour ceci, { $cost } : { $because }.
-motion-people-activity-uncovered-instead = Il est proposé de ne souscrire aucune garantie pour ceci : { $because }; et d'inscrire au procès-verbal que { $stake }.
+motion-people-activity-uncovered = Il est proposé de souscrire cette garantie, { $cost } : { $subject }.
+motion-people-activity-uncovered-instead = Il est proposé de ne pas souscrire cette garantie : { $subject }; et d'inscrire au procès-verbal que { $stake }.
 motion-income-too-low = Il est proposé de porter le montant pour perte de revenus à { $need }, { $cost }.
 motion-income-too-low-instead = Il est proposé de laisser le montant pour perte de revenus à { $limit }; et d'inscrire au procès-verbal qu'il pourrait manquer { $short } de revenus.
 motion-income-extra-expense-low = Il est proposé que le courtier demande un montant de { $need } pour les frais supplémentaires, à prendre { $cost }.

@@ -370,7 +370,7 @@ motions-title = { $count ->
    *[other] { $count } résolutions, prêtes pour votre procès-verbal
 }
 motions-lead = Reprenez, changez ou laissez ces textes. Si le conseil refuse, inscrivez-le aussi : cela montre qu'il savait et qu'il a choisi.
-motions-or = ou, si le conseil décide autrement
+motions-or = Ou, si le conseil décide autrement :
 motions-mover = Proposé par
 motions-seconder = Appuyé par
 motions-result = Adopté, ou non
