@@ -228,6 +228,20 @@ def test_a_share_of_the_value_counts_all_property_of_the_place_for_a_cause_of_it
     assert reasons(done) == {"deductible": 42_000}
 
 
+def test_a_margin_of_nothing_pays_nothing_at_its_place(pay: Pay) -> None:
+    lines = [{**HALL, "blanket": "all", "margin": 0}, {**HALL, "location": "b", "blanket": "all"}]
+    done = pay(lines, "fire", {"building": 10}, place="hall")
+    assert reasons(done) == {"over-margin": 10}
+
+
+def test_a_share_of_nothing_is_no_deductible(pay: Pay) -> None:
+    for of in ("loss", "limit", "value"):
+        share = {"deductible_percent": "0", "deductible_percent_of": of}
+        values = Values({("building", "hall"): Decimal(800_000)})
+        done = pay([{**HALL, **share}], "fire", {"building": 60_000}, values, place="hall")
+        assert done.borne.money.amount == 0
+
+
 def test_a_value_told_for_the_cause_itself_counts_before_all_property(pay: Pay) -> None:
     quake = line("earthquake", 900_000, deductible_percent="0.05", deductible_percent_of="value")
     values = Values({("building", "hall"): Decimal(800_000), ("earthquake", "hall"): Decimal(10)})

@@ -320,6 +320,8 @@ def test_money_can_only_come_back_to_the_claim_as_the_insurers() -> None:
         lambda: Move("wear", Share((F(3, 2),))),
         lambda: Move("wear", Share((F(-1),))),
         lambda: Move("over", Beyond((F(-1),))),
+        lambda: Move("over", Beyond((F(1), F(-1)), "loss")),
+        lambda: Move("wear", Share((F(1), F(2)))),
         lambda: Move("over", UpTo((F(1), F(2)))),
         lambda: Plan(2, (Move("over", UpTo((F(1),))),)),
     ],
@@ -356,9 +358,10 @@ def test_occurrences_may_begin_anew_each_year() -> None:
     assert list(rows.event) == [0, 1, 2]
 
 
-def test_an_item_the_plan_does_not_know_is_refused() -> None:
+@pytest.mark.parametrize("item", [1, -1])
+def test_an_item_the_plan_does_not_know_is_refused(item: int) -> None:
     with pytest.raises(ValueError, match="does not know"):
-        one(Plan(1, ()), 5, items=(1,))
+        one(Plan(1, ()), 5, 5, items=(0, item))
 
 
 def test_a_clause_that_turns_on_a_date_needs_the_days() -> None:
