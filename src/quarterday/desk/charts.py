@@ -102,7 +102,7 @@ def lines(chart: Chart, speech: Speech) -> SafeString:
         format_html_join("", *_series(chart["series"])),
     )
     body = format_html(
-        '<div class="wide" role="region" tabindex="0" aria-label="{}">{}</div>',
+        '<div class="wide" role="group" tabindex="0" aria-label="{}">{}</div>',
         chart["title"],
         drawn,
     )

@@ -102,7 +102,8 @@ def anchor(id: str) -> str:
 
 
 def _evidence(node: Node, speech: Speech) -> Told:
-    return {"id": node.id, "said": speech.parts(node)}
+    """Return a figure in words; ``deep`` when it was made from others, which are fetched later."""
+    return {"id": node.id, "said": speech.parts(node), "deep": bool(getattr(node, "inputs", ()))}
 
 
 def _buildings(shown: Shown, speech: Speech) -> Iterator[Told]:
@@ -189,7 +190,8 @@ def _differences(shown: Shown, speech: Speech) -> Mapping[tuple[str, str], list[
         said = {
             "direction": difference.direction,
             "text": speech.say(difference.phrase),
-            "more": difference.more_borne,
+            "more": abs(borne) if (borne := difference.more_borne) else None,
+            "is_more": borne is not None and borne.amount > 0,
         }
         found.setdefault((difference.coverage, difference.location), []).append(said)
     return found

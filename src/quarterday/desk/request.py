@@ -8,8 +8,8 @@ from functools import lru_cache
 from django.http import HttpRequest
 from django_htmx.middleware import HtmxDetails
 
-from quarterday.catalogue.load import reference
 from quarterday.catalogue.speech import Speech
+from quarterday.office.own_data import reference_in_use
 from quarterday.people.models import Person
 
 LANGUAGES = ("en", "fr")
@@ -27,7 +27,7 @@ class DeskRequest(HttpRequest):
 @lru_cache(maxsize=4)
 def voice(language: str) -> Speech:
     """Return the voice of a language."""
-    return Speech(reference(), language)
+    return Speech(reference_in_use(), language)
 
 
 def language_of(request: HttpRequest) -> str:

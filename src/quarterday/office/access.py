@@ -46,21 +46,15 @@ class Forbidden(Trouble):
         super().__init__(words("acts-forbidden", act=Term("right", act)))
 
 
-def grants(person: Person) -> Mapping[str, str]:
-    """Return the person's role by office."""
-    return {grant.office: grant.role for grant in person.grants.all()}
-
-
 def may(person: Person, act: Act, office: str) -> bool:
     """Tell whether a person may do something with the files of an office."""
-    given = grants(person)
-    roles = (given.get(office, ""), given.get(EVERY_OFFICE, ""))
+    roles = (person.roles.get(office, ""), person.roles.get(EVERY_OFFICE, ""))
     return person.is_active and any(act in RIGHTS.get(role, frozenset()) for role in roles)
 
 
 def offices(person: Person, act: Act = "view") -> frozenset[str] | None:
     """Return the offices where a person may do something; None means every office."""
-    where = {office for office in grants(person) if may(person, act, office)}
+    where = {office for office in person.roles if may(person, act, office)}
     return None if EVERY_OFFICE in where else frozenset(where)
 
 

@@ -47,7 +47,7 @@ def edit(
     if was is not None and ref != was:
         raise Trouble(words("acts-key-fixed", key=was[1]))
     standing = file.held.get(ref)
-    if standing is not None and standing.record == record and file.seq == seen:
+    if standing is not None and standing.record == record:
         return ()
     draft = Draft("edit", record.kind, record.key, record.body(), _origin(person))
     require_drafts(person, "edit", file.id, [draft])

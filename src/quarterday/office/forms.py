@@ -15,7 +15,15 @@ from typing import Any
 from pydantic import BaseModel
 
 from quarterday.core.file.fold import File
-from quarterday.core.file.layout import ACCOUNT, SHEETS, TERMS_KEY, Column, Sheet, joined
+from quarterday.core.file.layout import (
+    ACCOUNT,
+    EMPTY_LIST,
+    SHEETS,
+    TERMS_KEY,
+    Column,
+    Sheet,
+    joined,
+)
 from quarterday.core.file.records import Building, Contact, Record, Terms
 from quarterday.core.file.records.terms import EVERYWHERE, SharedLimit
 from quarterday.core.reference import Reference
@@ -86,19 +94,22 @@ def texts(held: BaseModel | None, sheet: Sheet, language: str) -> dict[str, str]
 
 
 def _text(value: Any, column: Column, language: str) -> str:  # noqa: ANN401 - a field may hold any
-    match value:
-        case None | ():
-            return ""
-        case bool():
-            return "yes" if value else "no"
-        case Decimal():
-            return _number(value, language)
-        case tuple():
-            return marked(joined(value), column.kind)
-        case date():
-            return value.isoformat()
-        case _:
-            return marked(str(value), column.kind)
+    if value is None:
+        return ""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, Decimal):
+        return _number(value, language)
+    if isinstance(value, tuple):
+        return _list(value, column)
+    return value.isoformat() if isinstance(value, date) else marked(str(value), column.kind)
+
+
+def _list(items: tuple[str, ...], column: Column) -> str:
+    """Return a list; an empty one is written as such where a field can also be not known."""
+    if not items:
+        return EMPTY_LIST if column.may_be_unknown else ""
+    return marked(joined(items), column.kind)
 
 
 def _number(value: Decimal, language: str) -> str:

@@ -5,6 +5,8 @@ Every table says in ``personal_data`` what it holds about people, as the store's
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from functools import cached_property
 from typing import ClassVar
 
 from django.contrib.auth.base_user import AbstractBaseUser, BaseUserManager
@@ -48,6 +50,11 @@ class Person(AbstractBaseUser):
 
     def __str__(self) -> str:
         return self.name
+
+    @cached_property
+    def roles(self) -> Mapping[str, str]:
+        """The person's role by office, looked up once for each time the person is."""
+        return dict(self.grants.values_list("office", "role"))
 
     @property
     def signed(self) -> str:

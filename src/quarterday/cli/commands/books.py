@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 import click
 
+from quarterday.cli.commands.serve import ADDRESS
 from quarterday.cli.options import DAY, json_option, screen_of, today
 from quarterday.cli.screen import Screen
 from quarterday.core.words import Term
@@ -36,8 +37,21 @@ def demo(context: click.Context, out: Path, workers: int) -> None:
     first = _packages(screen, made, workers)
     screen.line()
     screen.say("cli-demo-packages", path=str(made.packages), first=str(first))
+    _desk(screen, made)
     screen.say("cli-demo-rest", store=str(made.store))
     screen.say("cli-demo-fiction")
+
+
+def _desk(screen: Screen, made: Demo) -> None:
+    """Say where the desk opens, and who may sign in with which password."""
+    from quarterday.office import books
+    from quarterday.office.demo_people import visitors
+
+    screen.say("cli-demo-desk", store=str(made.store), address=ADDRESS)
+    for visitor in visitors(books.DEMO_DAY):
+        role = Term("role-at-desk", visitor.role)
+        screen.say("cli-demo-visitor", name=visitor.name, role=role, email=visitor.email,
+                   password=visitor.password)  # fmt: skip
 
 
 def _flagship(screen: Screen) -> None:

@@ -16,13 +16,15 @@ import click
 from quarterday.cli.options import needs_store, screen_of
 
 SETTINGS, APPLICATION = "quarterday.desk.settings", "quarterday.desk.wsgi:application"
+HOST, PORT = "127.0.0.1", 8642
+ADDRESS = f"http://{HOST}:{PORT}/"
 WAIT = 60.0  # seconds between two looks for renewals whose standing is stale
 PART = 500  # files at a time
 
 
 @click.command()
-@click.option("--port", type=click.IntRange(1, 65_535), default=8642, show_default=True)
-@click.option("--host", default="127.0.0.1", show_default=True,
+@click.option("--port", type=click.IntRange(1, 65_535), default=PORT, show_default=True)
+@click.option("--host", default=HOST, show_default=True,
               help="The address to listen on; 0.0.0.0 for the whole network.")  # fmt: skip
 @click.option("--workers", type=click.IntRange(1, 64), default=2, show_default=True)
 @click.pass_context
@@ -70,15 +72,15 @@ def _run(command: list[str], host: str) -> int:
 
 def _keep(stop: Event) -> None:
     """Make stale standings anew, some at a time, until told to stop."""
-    from quarterday.catalogue.load import reference
     from quarterday.office import standings
     from quarterday.office.demo_people import today
+    from quarterday.office.own_data import reference_in_use
     from quarterday.store.refusals import Busy, NotReached
 
     while not stop.is_set():
         done = 0
         with contextlib.suppress(Busy, NotReached):  # tried again at the next look
-            done = standings.refresh(reference(), today(), most=PART)
+            done = standings.refresh(reference_in_use(), today(), most=PART)
         stop.wait(0.2 if done == PART else WAIT)
 
 

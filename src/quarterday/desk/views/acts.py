@@ -11,12 +11,12 @@ from django.shortcuts import redirect
 from django.urls import reverse
 from django.views.decorators.http import require_POST
 
-from quarterday.catalogue.load import reference
 from quarterday.core.words import words
 from quarterday.desk.filepage import anchor
 from quarterday.desk.request import DeskRequest
 from quarterday.desk.views.file import shown_of
 from quarterday.office import access, acts, reviewing, standings
+from quarterday.office.own_data import reference_in_use
 from quarterday.office.showing import Shown
 from quarterday.office.trouble import Trouble
 
@@ -44,7 +44,7 @@ def day(request: DeskRequest, name: str) -> date:
 
 def back(request: DeskRequest, id: str, where: str, done: str) -> HttpResponse:
     """Bring the file's standing up to date, say what was done, and show its page again."""
-    standings.refresh(reference(), request.today, of=[id])
+    standings.refresh(reference_in_use(), request.today, of=[id])
     messages.success(request, request.speech.say(words(done)))
     return redirect(f"{reverse('file', args=[id])}#{where}")
 
@@ -129,7 +129,7 @@ def sign(request: DeskRequest, file: str) -> HttpResponse:
             raise Trouble(words("acts-not-read"))
         person = request.person
         return reviewing.sign(
-            file, reference(), reviewer=person.name, licence=person.licence,
+            file, reference_in_use(), reviewer=person.name, licence=person.licence,
             as_of=shown.as_of, by=person.signed, seen=seen(request),
         )  # fmt: skip
 

@@ -12,12 +12,12 @@ from django.http import HttpRequest, HttpResponse, QueryDict
 from django.shortcuts import redirect, render
 from django.views.decorators.http import require_POST, require_safe
 
-from quarterday.catalogue.load import reference
 from quarterday.core.dates import Period
 from quarterday.core.money import Money
 from quarterday.core.words import Rate, words
 from quarterday.desk.request import DeskRequest
 from quarterday.office import access, standings
+from quarterday.office.own_data import reference_in_use
 from quarterday.people.models import SavedView
 from quarterday.store import day_list
 from quarterday.store.day_list import ONLY, SORTS, Asked, Line
@@ -62,7 +62,7 @@ def _span(query: QueryDict, today: date) -> Period | None:
     start, until = _day(query.get("from", "")), _day(query.get("until", ""))
     if start is None and until is None:
         return None
-    start, until = start or date.min, until or date.max - timedelta(days=1)
+    start, until = start or date.min, min(until or date.max, date.max - timedelta(days=1))
     return Period(start, until + timedelta(days=1)) if start <= until else None
 
 
@@ -73,7 +73,7 @@ def _number(text: str) -> int:
 @require_safe
 def day(request: DeskRequest) -> HttpResponse:
     """Show the list, or with htmx only the part that a filter changes."""
-    standings.refresh(reference(), request.today, most=standings.CHUNK)
+    standings.refresh(reference_in_use(), request.today, most=standings.CHUNK)
     asked = asked_of(request.GET, access.offices(request.person), request.today)
     total = day_list.total(asked)
     pages = max(1, -(-total // PAGE))
@@ -110,7 +110,7 @@ def _fresh(asked: Asked, first: int, today: date) -> tuple[Line, ...]:
     """Return the lines, those that are shown brought up to date first."""
     lines = day_list.lines(asked, first, PAGE, today)
     stale = [line.file for line in lines if line.is_stale]
-    if stale and standings.refresh(reference(), today, of=stale):
+    if stale and standings.refresh(reference_in_use(), today, of=stale):
         return day_list.lines(asked, first, PAGE, today)
     return lines
 
@@ -125,7 +125,6 @@ def _row(line: Line) -> dict[str, Any]:
         "premium": Money(newest, line.currency) if newest is not None else None,
         "change": change,
         "is_up": change is not None and change.value > 0,
-        "step": f"diary-{line.next_step}",
     }
 
 

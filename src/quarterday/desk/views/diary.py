@@ -11,12 +11,12 @@ from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.views.decorators.http import require_POST, require_safe
 
-from quarterday.catalogue.load import reference
 from quarterday.desk.request import DeskRequest, voice
 from quarterday.desk.views.day import asked_of
 from quarterday.office import access, standings
 from quarterday.office.calendar import calendar
 from quarterday.office.demo_people import today
+from quarterday.office.own_data import reference_in_use
 from quarterday.people import limits
 from quarterday.people.models import Person
 from quarterday.store import day_list
@@ -30,7 +30,7 @@ WHO = ("broker", "leaders", "insurer")
 @require_safe
 def diary(request: DeskRequest) -> HttpResponse:
     """Show the open steps by the day on which they are due."""
-    standings.refresh(reference(), request.today, most=standings.CHUNK)
+    standings.refresh(reference_in_use(), request.today, most=standings.CHUNK)
     offices = access.offices(request.person)
     asked = asked_of(request.GET, offices, request.today)
     narrowed = Asked(offices, search=asked.search, broker=asked.broker, only=asked.only)

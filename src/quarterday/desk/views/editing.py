@@ -11,7 +11,6 @@ from django.shortcuts import redirect, render
 from django.urls import reverse
 from django.views.decorators.http import require_POST
 
-from quarterday.catalogue.load import reference
 from quarterday.core.file.fold import File
 from quarterday.core.file.layout import Sheet
 from quarterday.core.file.records import Record, Terms
@@ -21,6 +20,7 @@ from quarterday.desk.trouble import clashes
 from quarterday.desk.views.acts import seen
 from quarterday.office import access, acts, forms, standings
 from quarterday.office.forms import Typed
+from quarterday.office.own_data import reference_in_use
 from quarterday.store.conflict import Conflict
 
 LONG = {"notes", "updates", "description", "text"}
@@ -83,7 +83,7 @@ def _save(
 
 
 def _done(request: DeskRequest, id: str, kind: str, done: str) -> HttpResponse:
-    standings.refresh(reference(), request.today, of=[id])
+    standings.refresh(reference_in_use(), request.today, of=[id])
     messages.success(request, request.speech.say(words(done)))
     return redirect(f"{reverse('file', args=[id])}#{SECTIONS.get(kind, 'main')}")
 
@@ -111,7 +111,7 @@ def _form(  # noqa: PLR0913 - a form is made of these
         "number": number,
         "is_new": record is None or (bool(sheet.part) and number is None),
         "fields": forms.fields(
-            sheet, said, held, reference(), faults=faults, is_new=record is None
+            sheet, said, held, reference_in_use(), faults=faults, is_new=record is None
         ),
         "whole_fault": faults.get(forms.NO_FIELD),
         "faults": len(faults),

@@ -6,18 +6,18 @@ from django.http import Http404, HttpResponse
 from django.shortcuts import render
 from django.views.decorators.http import require_safe
 
-from quarterday.catalogue.load import reference
 from quarterday.core.figure import Figure, Node
 from quarterday.desk import filepage
 from quarterday.desk.request import DeskRequest
 from quarterday.office import access
+from quarterday.office.own_data import reference_in_use
 from quarterday.office.showing import Shown
 
 
 def shown_of(request: DeskRequest, id: str, act: access.Act = "view") -> Shown:
     """Return a file as on the desk's day, for what the person is about to do with it."""
     file = access.open_file(request.person, id, act)
-    return Shown(file, reference(), request.today, request.speech.language)
+    return Shown(file, reference_in_use(), request.today, request.speech.language)
 
 
 @require_safe

@@ -10,10 +10,10 @@ from django.http import HttpResponse
 from django.shortcuts import redirect, render
 from django.views.decorators.http import require_POST
 
-from quarterday.catalogue.load import reference
 from quarterday.core.words import words
 from quarterday.desk.request import DeskRequest
 from quarterday.office import access, uploads
+from quarterday.office.own_data import reference_in_use
 from quarterday.office.trouble import Trouble
 from quarterday.office.uploads import Preview
 
@@ -44,7 +44,7 @@ def preview(request: DeskRequest, token: str) -> HttpResponse:
         uploads.forget(request.person, token)
         messages.success(request, request.speech.say(words("desk-done-left")))
         return redirect("load")
-    found = uploads.preview(request.person, token, reference(), request.speech)
+    found = uploads.preview(request.person, token, reference_in_use(), request.speech)
     return _page(request, found)
 
 
@@ -66,7 +66,7 @@ def _page(request: DeskRequest, found: Preview, *, moved: bool = False) -> HttpR
 def accept(request: DeskRequest, token: str) -> HttpResponse:
     """Write what was previewed, in one transaction."""
     done = uploads.accept(
-        request.person, token, reference(), request.speech,
+        request.person, token, reference_in_use(), request.speech,
         mark=request.POST.get("mark", ""), with_errors=request.POST.get("with_errors") == "yes",
     )  # fmt: skip
     if isinstance(done, Preview):

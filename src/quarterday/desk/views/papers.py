@@ -10,13 +10,13 @@ from django.conf import settings
 from django.http import Http404, HttpResponse
 from django.views.decorators.http import require_POST, require_safe
 
-from quarterday.catalogue.load import reference
 from quarterday.core.file.records import PackageBuilt
 from quarterday.core.words import words
 from quarterday.desk.request import LANGUAGES, DeskRequest
 from quarterday.desk.views.acts import back, day, text
 from quarterday.office import access, delivering, packages
 from quarterday.office.brand import brokerage
+from quarterday.office.own_data import reference_in_use
 from quarterday.office.trouble import Trouble
 from quarterday.people import limits
 from quarterday.store import originals
@@ -74,7 +74,7 @@ def deliver(request: DeskRequest, file: str) -> HttpResponse:
     if on > request.today:
         raise Trouble(words("acts-future", day=on))
     delivering.deliver(
-        file, reference(), to=to, way=way, language=text(request, "language"), on=on,
+        file, reference_in_use(), to=to, way=way, language=text(request, "language"), on=on,
         by=request.person.signed,
     )  # fmt: skip
     return back(request, file, "papers", "desk-done-deliver")

@@ -1,4 +1,4 @@
-// Keys for who works without a mouse, and the form's token for what htmx sends.
+// Keys for who works without a mouse, and no form is sent twice.
 "use strict";
 
 const typing = (target) => target.closest("input, select, textarea, [contenteditable]");

@@ -118,9 +118,9 @@ desk-head-state = État
 desk-head-next = Prochaine étape
 desk-head-premium = Prime
 desk-head-change = Écart
-desk-head-presses = Ce qui presse
+desk-head-presses = Presse
 desk-only-late = en retard
-desk-only-impossible = plus possible à temps
+desk-only-impossible = hors délai
 desk-only-broker = nous attend
 desk-only-leaders = attend les dirigeants
 desk-only-insurer = attend l'assureur
@@ -129,9 +129,9 @@ who-leaders = les dirigeants
 who-insurer = l'assureur
 desk-late = en retard
 desk-late-n = { $n } en retard
-desk-impossible = plus à temps
-desk-impossible-n = { $n } plus à temps
-desk-impossible-until = plus à temps : au mieux le { $day }
+desk-impossible = hors délai
+desk-impossible-n = { $n } hors délai
+desk-impossible-until = hors délai : au mieux le { $day }
 
 ## L'agenda
 
@@ -232,6 +232,7 @@ direction-better = mieux
 direction-worse = moins bien
 direction-cannot-say = autrement
 direction-same = pareil
+desk-less-borne = { $amount } de moins à la charge de l'organisme
 desk-premium = Prime
 desk-premium-table = La prime, par garantie et par lieu
 desk-premium-none = Aucune prime au dossier.
