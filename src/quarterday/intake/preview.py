@@ -113,17 +113,17 @@ def changed(item: Item) -> Iterator[Words]:
     for change in item.changes:
         said: dict[str, Said] = {"account": item.account, "record": title(record)}
         if change.part:
-            said["line"] = _line(change)
+            said["line"] = line_name(change)
         if change.part and not change.field:
             yield words("intake-line-new" if change.old is None else "intake-line-gone", **said)
             continue
         said["field"] = field_label(change.field, record.kind)
-        said["old"] = _value(record, change, change.old)
-        said["new"] = _value(record, change, change.new)
+        said["old"] = value_told(record, change, change.old)
+        said["new"] = value_told(record, change, change.new)
         yield words("intake-line-change" if change.part else "intake-change", **said)
 
 
-def _line(change: Change) -> Words:
+def line_name(change: Change) -> Words:
     """Return the name of one line of a part: what it covers, and where."""
     first, second, *_ = change.line
     if change.part == "totals":
@@ -134,7 +134,8 @@ def _line(change: Change) -> Words:
     return words("intake-line-at", line=named, location=second) if second != "*" else named
 
 
-def _value(record: Record, change: Change, value: Any) -> Said:  # noqa: ANN401
+def value_told(record: Record, change: Change, value: Any) -> Said:  # noqa: ANN401
+    """Return a value of a field as it is spoken: an amount as money, a choice by its name."""
     column = _COLUMNS.get((record.kind, change.part, change.field))
     if isinstance(value, tuple):
         return tuple(_one(record, column, item) for item in value) or words("intake-nothing")

@@ -1,15 +1,18 @@
 """Look into a PDF that came from outside, in a process of its own with little memory and time.
 
 ``python -m quarterday.intake.forms.apart`` reads the document on stdin and writes what it saw on
-stdout, as JSON. Nothing of the document is run or opened further. Fields: ISO 32000-1, 12.7.
+stdout, as JSON; with the word ``pages`` it writes each page's digest too, which stays the same when
+fields are filled in. Nothing of the document is run or opened further. Fields: ISO 32000-1, 12.7.
 """
 
 from __future__ import annotations
 
+import hashlib
 import io
 import json
 import sys
 from collections.abc import Iterator
+from decimal import Decimal
 from typing import Any
 
 import pikepdf
@@ -27,7 +30,7 @@ OFF = "Off"
 Seen = dict[str, Any]
 
 
-def look(data: bytes) -> Seen:
+def look(data: bytes, *, with_pages: bool = False) -> Seen:
     """Return what stands in a PDF: fields with what they hold, and whatever does not belong."""
     with Pdf.open(io.BytesIO(data)) as pdf:
         fields = list(_fields(pdf))
@@ -37,7 +40,8 @@ def look(data: bytes) -> Seen:
             "pages": len(pdf.pages),
             "fields": fields,
             "marks": sorted(marks),
-            "text": "" if "_record" in named else _text(data),
+            "text": "" if "_record" in named or with_pages else _text(data),
+            "digests": _Digests().of_pages(pdf) if with_pages else [],
         }
 
 
@@ -153,6 +157,73 @@ def _text(data: bytes) -> str:
     return "\n".join(parts)[:MOST_TEXT]
 
 
+class _Digests:
+    """The digest of each page: what is drawn on it and where its fields lie, not what they hold."""
+
+    LEFT_OUT = frozenset(
+        {"/Parent", "/P", "/StructParent", "/StructParents", "/Annots", "/Metadata", "/Length",
+         "/Filter", "/DecodeParms", "/Tabs"}
+    )  # fmt: skip
+
+    def __init__(self) -> None:
+        self._known: dict[tuple[int, int], str] = {}
+
+    def of_pages(self, pdf: Pdf) -> list[str]:
+        return [self._page(page) for page in pdf.pages]
+
+    def _page(self, page: pikepdf.Page) -> str:
+        contents = page.obj.get("/Contents")
+        parts = contents.as_list() if isinstance(contents, pikepdf.Array) else [contents]
+        drawn = b"\n".join(p.read_bytes() for p in parts if isinstance(p, pikepdf.Stream))
+        told = [hashlib.sha256(b" ".join(drawn.split())).hexdigest()]
+        told += [self._of(page.obj.get("/MediaBox"), 0), self._of(page.obj.get("/Resources"), 0)]
+        told += sorted(filter(None, map(self._annotation, page.obj.get("/Annots", Dictionary()))))
+        return _hashed("\n".join(told))
+
+    def _annotation(self, annotation: Object) -> str:
+        if annotation.get("/Subtype") != Name.Widget:
+            return self._of(annotation, 0)
+        seen = _seen(annotation, shown=True)
+        if seen["kind"] == "Sig":
+            return ""
+        flags = int(annotation.get("/F", 0))
+        return f"{seen['name']} {flags} {self._of(annotation.get('/Rect'), 0)}"
+
+    def _of(self, thing: object, depth: int) -> str:
+        if not isinstance(thing, Object) or depth > DEEPEST:
+            return _plain(thing)
+        if not thing.is_indirect:
+            return self._made(thing, depth)
+        if thing.objgen not in self._known:
+            self._known[thing.objgen] = "above"  # for what leads back to itself
+            self._known[thing.objgen] = self._made(thing, depth)
+        return self._known[thing.objgen]
+
+    def _made(self, thing: Object, depth: int) -> str:
+        if isinstance(thing, pikepdf.Array):
+            return _hashed(" ".join(self._of(part, depth + 1) for part in thing.as_list()))
+        if not isinstance(thing, Dictionary | pikepdf.Stream):
+            return _hashed(str(thing))
+        named = sorted(key for key in thing.keys() if key not in self.LEFT_OUT)  # noqa: SIM118
+        told = [f"{key} {self._of(thing.get(key), depth + 1)}" for key in named]
+        if isinstance(thing, pikepdf.Stream):
+            told.append(hashlib.sha256(thing.read_bytes()).hexdigest())
+        return _hashed("\n".join(told))
+
+
+def _plain(thing: object) -> str:
+    """Return a number in one form: a program may write 612 as 612.0."""
+    return f"{Decimal(str(thing)).normalize():f}" if _is_number(thing) else str(thing)
+
+
+def _is_number(thing: object) -> bool:
+    return isinstance(thing, int | Decimal) and not isinstance(thing, bool)
+
+
+def _hashed(text: str) -> str:
+    return hashlib.sha256(text.encode("utf-8", "backslashreplace")).hexdigest()
+
+
 def _confine() -> None:
     if sys.platform != "win32":  # there, the time the caller waits is the only bound
         import resource
@@ -165,7 +236,7 @@ def main() -> int:
     """Read stdin, write what was seen; return how the process ends."""
     _confine()
     try:
-        seen = look(sys.stdin.buffer.read())
+        seen = look(sys.stdin.buffer.read(), with_pages="pages" in sys.argv[1:])
     except pikepdf.PasswordError:
         return LOCKED
     except (pikepdf.PdfError, ValueError, RuntimeError, TypeError, AttributeError, KeyError):

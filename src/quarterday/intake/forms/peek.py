@@ -42,13 +42,15 @@ class _Seen(BaseModel):
     fields: tuple[Cell, ...]
     marks: tuple[str, ...]
     text: str
+    digests: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class Looked:
     """A document from outside: its bytes, name and digest, and what was seen in it.
 
-    ``marks`` are what a form of ours never has: program, attachment, xfa.
+    ``marks`` are what a form of ours never has: program, attachment, xfa. ``digests`` are of the
+    pages, when they were asked for.
     """
 
     name: str
@@ -58,10 +60,11 @@ class Looked:
     cells: tuple[Cell, ...] = field(repr=False)
     marks: tuple[str, ...]
     text: str = field(repr=False)
+    digests: tuple[str, ...] = field(default=(), repr=False)
 
 
-def look(data: bytes, name: str) -> Looked:
-    """Return what a PDF holds.
+def look(data: bytes, name: str, *, with_pages: bool = False) -> Looked:
+    """Return what a PDF holds; ``with_pages`` adds each page's digest.
 
     Unreadable when it is none, is locked or broken, or is too large or takes too much to read.
     """
@@ -69,15 +72,17 @@ def look(data: bytes, name: str) -> Looked:
         raise Unreadable("returns-too-large", name=name, most=LARGEST // 1024**2)
     if b"%PDF-" not in data[:_HEAD]:
         raise Unreadable("returns-not-pdf", name=name)
-    seen = _seen(data, name)
+    seen = _seen(data, name, ["pages"] if with_pages else [])
     document = hashlib.sha256(data).hexdigest()
-    return Looked(name, data, document, seen.pages, seen.fields, seen.marks, seen.text)
+    return Looked(
+        name, data, document, seen.pages, seen.fields, seen.marks, seen.text, seen.digests
+    )  # fmt: skip
 
 
-def _seen(data: bytes, name: str) -> _Seen:
+def _seen(data: bytes, name: str, how: list[str]) -> _Seen:
     try:
         done = subprocess.run(  # noqa: S603 - our own module, in our own interpreter
-            _CHILD, input=data, capture_output=True, timeout=_MOST_SECONDS, check=False
+            [*_CHILD, *how], input=data, capture_output=True, timeout=_MOST_SECONDS, check=False
         )
     except subprocess.TimeoutExpired:
         raise Unreadable("returns-too-much", name=name) from None

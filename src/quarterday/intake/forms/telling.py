@@ -8,6 +8,7 @@ from decimal import Decimal
 from quarterday.core.file.layout import Column
 from quarterday.core.file.records import Building, Decision, PaymentChoice, Terms
 from quarterday.core.money import Money
+from quarterday.core.premium.instalments import AT_ONCE
 from quarterday.core.words import Arg, Rate, Term, Words, words
 from quarterday.intake.faults import shown
 from quarterday.intake.forms.edits import COLUMNS, LIMIT, Held
@@ -57,9 +58,11 @@ def _number(column: Column | None, held: Decimal) -> Arg:
     return Rate(held, 2) if column and column.kind == "ratio" else held
 
 
-def _named(proposal: Proposal, column: Column | None, text: str) -> Arg:
+def _named(proposal: Proposal, column: Column | None, text: str) -> Arg | Words:
     if proposal.kind == Decision.kind and proposal.field == "answer":
         return Term("answer", text) if proposal.status != "asks" else text
+    if proposal.kind == PaymentChoice.kind and text == AT_ONCE:
+        return words("payment-at-once")
     if proposal.kind == PaymentChoice.kind:
         return Term("plan", text) if proposal.edit else text
     if column and text in column.choices:

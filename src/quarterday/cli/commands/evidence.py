@@ -1,0 +1,170 @@
+"""Seal packages, hand out the evidence of a file, ask the insurer for changes, export the book."""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime
+from pathlib import Path
+
+import click
+
+from quarterday.cli.commands import exposure
+from quarterday.cli.options import as_of_option, json_option, needs_store, screen_of
+
+_out = click.option(
+    "--out", type=click.Path(path_type=Path, file_okay=False), default=Path(), show_default="here",
+    help="The folder to write to.",
+)  # fmt: skip
+_by = click.option(
+    "--by", envvar="QUARTERDAY_USER", default="cli", show_default=True, help="Who does it."
+)
+_brand = click.option(
+    "--brokerage", "brand", type=click.Path(exists=True, path_type=Path),
+    help="The file that describes the brokerage.",
+)  # fmt: skip
+
+
+@click.command()
+@click.argument("file")
+@click.option("--language", "paper", type=click.Choice(["en", "fr"]),
+              help="Of which package; default: the organisation's language.")  # fmt: skip
+@_out
+@_brand
+@_by
+@json_option
+@click.pass_context
+@needs_store
+def seal(
+    context: click.Context, /, *, file: str, paper: str | None, out: Path, brand: Path | None,
+    by: str, as_json: bool,
+) -> None:  # fmt: skip
+    """Seal the newest signed package of FILE with the brokerage's certificate."""
+    from quarterday.office import sealing
+    from quarterday.office.brand import brokerage
+
+    screen = screen_of(context)
+    made = sealing.seal_package(file, paper, brokerage(brand), by=by, now=datetime.now(UTC))
+    path = written(out / made.name, made.pdf)
+    if as_json:
+        told = {"document": made.record.document, "sealed": made.record.sealed}
+        screen.json({"path": str(path), **told, "certificate": made.record.certificate})
+        return
+    screen.say("cli-sealed", path=str(path))
+    screen.say("cli-sealed-certificate", digest=made.record.certificate)
+
+
+@click.command()
+@click.argument("file")
+@_out
+@json_option
+@click.pass_context
+@needs_store
+def evidence(context: click.Context, /, *, file: str, out: Path, as_json: bool) -> None:
+    """Write everything that was sent, said and decided on FILE as one archive."""
+    from quarterday.office.evidence import archive
+
+    screen = screen_of(context)
+    made = archive(file, screen.reference)
+    path = written(out / made.name, made.data)
+    if as_json:
+        screen.json({"path": str(path), "entries": made.entries, "documents": made.documents,
+                     "not_enclosed": list(made.left_out)})  # fmt: skip
+        return
+    screen.say("cli-evidence", path=str(path), entries=made.entries, documents=made.documents)
+    if made.left_out:
+        screen.say("cli-evidence-left-out", n=len(made.left_out))
+
+
+def written(path: Path, data: bytes) -> Path:
+    """Write a file so that it is there whole or not at all."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    part = path.with_suffix(".part")
+    part.write_bytes(data)
+    return part.replace(path)
+
+
+@click.command()
+@click.argument("file")
+@click.option("--language", "paper", type=click.Choice(["en", "fr"]), default="en",
+              show_default=True, help="The insurer's language.")  # fmt: skip
+@click.option("--sent", is_flag=True, help="Record that it went to the insurer.")
+@_out
+@_brand
+@_by
+@as_of_option
+@json_option
+@click.pass_context
+@needs_store
+def request(
+    context: click.Context, /, *, file: str, paper: str, sent: bool, out: Path,
+    brand: Path | None, by: str, as_of: date, as_json: bool,
+) -> None:  # fmt: skip
+    """Ask the insurer for what was changed and decided on FILE since the last request."""
+    from quarterday.office import requesting
+    from quarterday.office.brand import brokerage
+
+    screen = screen_of(context)
+    made = requesting.prepare(file, screen.reference, brokerage(brand), as_of, paper)
+    if sent:
+        requesting.send(made, by=by)
+    parts = {"pdf": made.pdf, "csv": made.csv, "json": made.json}
+    paths = [written(out / f"{made.name}.{kind}", data) for kind, data in parts.items()]
+    if as_json:
+        screen.json({"paths": [str(path) for path in paths], "number": made.request.number,
+                     "changes": len(made.moved), "recorded": sent})  # fmt: skip
+        return
+    screen.say("cli-request", path=str(paths[0]), number=made.request.number,
+               insurer=made.request.terms.insurer or "–", n=len(made.moved))  # fmt: skip
+    if not sent:
+        screen.tell("cli-request-not-recorded")
+
+
+@click.command()
+@click.option("--month", type=click.DateTime(["%Y-%m"]), required=True, help="Like 2026-12.")
+@_out
+@json_option
+@click.pass_context
+@needs_store
+def bordereau(context: click.Context, /, *, month: datetime, out: Path, as_json: bool) -> None:
+    """List what renews in a month and what the insurers were asked, as workbook and CSV."""
+    from quarterday.core.dates import Period, add_months
+    from quarterday.office import requesting
+    from quarterday.store import ledger
+
+    screen = screen_of(context)
+    first = month.date()
+    span = Period(first, add_months(first, 1))
+    rows = list(requesting.bordereau(span, ledger.many()))
+    paths = requesting.write_bordereau(span, rows, out)
+    if as_json:
+        screen.json({"paths": [str(path) for path in paths], "lines": len(rows)})
+        return
+    screen.say("cli-bordereau", n=len(rows), paths=tuple(str(path) for path in paths))
+
+
+@click.command()
+@click.option("--to", "kind", type=click.Choice(["xlsx", "csv", "oed"]),
+              default="xlsx", show_default=True,
+              help="A workbook, a folder of CSV files, or one of Open Exposure Data.")  # fmt: skip
+@click.option("--out", type=click.Path(path_type=Path), required=True,
+              help="The workbook or the folder to write.")  # fmt: skip
+@click.argument("files", nargs=-1)
+@click.pass_context
+@needs_store
+def export(context: click.Context, /, *, files: tuple[str, ...], kind: str, out: Path) -> None:
+    """Write the current state of FILES (default: the whole book) in a layout that load reads."""
+    from quarterday.core.file.layout import SHEETS
+    from quarterday.intake.write import write_csv, write_workbook
+    from quarterday.store import ledger
+
+    screen = screen_of(context)
+    ids = files or ledger.files()
+    if kind == "oed":
+        exposure.write(screen, ids, out)
+        return
+    kinds = {sheet.record.kind for sheet in SHEETS}
+    records = (
+        (file.id, held.record) for file in ledger.many(ids)
+        for (of, _), held in sorted(file.held.items()) if of in kinds
+    )  # fmt: skip
+    (write_workbook if kind == "xlsx" else write_csv)(records, out, screen.language)
+    screen.say("cli-exported", n=len(ids), path=str(out))

@@ -1,0 +1,380 @@
+"""Asking the insurer: what changed and was decided since the last request, and the bordereau."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from decimal import Decimal
+from pathlib import Path
+from typing import Any
+
+import xlsxwriter
+from django.db import transaction
+
+from quarterday.catalogue.speech import Speech, Spoken
+from quarterday.core.dates import Period
+from quarterday.core.file.entry import Draft, Entry, Origin
+from quarterday.core.file.fold import File, fold, read, renewal_period
+from quarterday.core.file.records import (
+    Answers,
+    Building,
+    Decision,
+    Interest,
+    Operations,
+    Organisation,
+    PaymentChoice,
+    Record,
+    RequestSent,
+    Terms,
+    Valuation,
+)
+from quarterday.core.money import Money
+from quarterday.core.reference import Reference
+from quarterday.core.review.review import Review, review
+from quarterday.core.words import Term, Words, words
+from quarterday.intake.cells.answers import guarded
+from quarterday.intake.changes import Change, changes
+from quarterday.intake.labels import field_label
+from quarterday.intake.preview import line_name, title, value_told
+from quarterday.office.trouble import Trouble
+from quarterday.papers.brokerage import Brokerage
+from quarterday.papers.change_request.data import Asked, Request, letter
+from quarterday.store import ledger, originals
+
+# What an insurer rates, insures or writes into a policy. Who the contacts are is not its affair.
+KINDS: tuple[type[Record], ...] = (
+    Organisation, Terms, Building, Valuation, Operations, Interest, Decision, PaymentChoice,
+    Answers,
+)  # fmt: skip
+OFFICE = frozenset({"broker", "office", "notes", "language", "confirmed_on", "renewal_date"})
+TAKEN = "take-it"
+NONE = "–"
+LOADED = frozenset({"workbook", "csv"})
+COLUMNS = ("file", "kind", "key", "part", "line", "field", "was", "now", "since", "entry", "way")
+_CREATED = datetime(2000, 1, 1)  # noqa: DTZ001 - a workbook's clock has no zone; equal data, equal bytes
+Cell = str | Decimal | int | date | None
+
+
+@dataclass(frozen=True, slots=True)
+class Moved:
+    """One field that was changed since the last request: its record and change, and the entry."""
+
+    record: Record
+    change: Change
+    entry: Entry
+
+
+@dataclass(frozen=True, slots=True)
+class Prepared:
+    """A request that is ready: what it asks for, its letter, and the same for a program."""
+
+    request: Request
+    seq: int
+    moved: tuple[Moved, ...]
+    pdf: bytes
+    csv: bytes
+    json: bytes
+
+    @property
+    def name(self) -> str:
+        """What its files are called, without their endings."""
+        return f"{self.request.file}-request-{self.request.term.start}-{self.request.number}"
+
+
+def moved_since(entries: Sequence[Entry], seq: int) -> Iterator[Moved]:
+    """Yield what people changed and decided after entry ``seq`` that an insurer must know.
+
+    What a workbook brought is not asked of the insurer: it is where its terms come from.
+    """
+    kinds = {kind.kind for kind in KINDS}
+    later = [e for e in entries if e.seq > seq and e.kind in kinds and e.origin.way not in LOADED]
+    for kind, key in dict.fromkeys((e.kind, e.key) for e in later):
+        first = next(e.seq for e in later if (e.kind, e.key) == (kind, key))
+        same = [e for e in entries if (e.kind, e.key) == (kind, key)]
+        before = next((e.body for e in reversed(same) if e.seq < first), None)
+        if same[-1].body is not None:
+            yield from _moved(kind, before, same[-1], entries)
+
+
+def _moved(
+    kind: str, before: str | None, last: Entry, entries: Sequence[Entry]
+) -> Iterator[Moved]:  # fmt: skip
+    assert last.body is not None
+    record = read(kind, last.body)
+    if isinstance(record, Decision) and record.answer != TAKEN:
+        return
+    base = read(kind, before) if before else _base(record, last, entries)
+    for change in changes(base, record) if base else _all(record):
+        if change.field not in OFFICE and not _is_key(record, change):
+            yield Moved(record, change, last)
+
+
+def _base(record: Record, last: Entry, entries: Sequence[Entry]) -> Record | None:
+    """Return what requested terms change: the offer, else the policy that expires."""
+    if not isinstance(record, Terms) or record.stage != "requested":
+        return None
+    file = fold(last.file, (e for e in entries if e.seq < last.seq))
+    base = file.terms(record.start, "offered") or file.expiring(record.start)
+    bare = {"stage", "start", "end", "premiums", "totals", "options", "rounding", "answer_by",
+            "instalments_available"}  # fmt: skip
+    return base.model_copy(update={n: getattr(record, n) for n in bare}) if base else None
+
+
+def _all(record: Record) -> Iterator[Change]:
+    for name in type(record).model_fields:
+        value = getattr(record, name)
+        if value not in (None, ()):
+            yield Change(name, None, value)
+
+
+def _is_key(record: Record, change: Change) -> bool:
+    """Tell whether a field only names the record, or says who recorded it."""
+    if isinstance(record, Decision | PaymentChoice | Answers):
+        return change.field not in {"answer", "plan", "answers"}
+    return change.field == "id"
+
+
+def prepare(
+    id: str, reference: Reference, brokerage: Brokerage, day: date, language: str
+) -> Prepared:
+    """Return the next request to the insurer; nothing is recorded.
+
+    Trouble when nothing was changed or decided since the last one, or there are no terms.
+    """
+    entries = ledger.entries(id)
+    file = fold(id, entries)
+    renewal = file.renewal
+    terms = (file.terms(renewal, "offered") or file.expiring(renewal)) if renewal else None
+    if renewal is None or terms is None:
+        raise Trouble(words("request-no-terms", file=id))
+    sent = [r for r in file.all(RequestSent) if r.renewal == renewal]
+    moved = tuple(moved_since(entries, max((r.seq for r in file.all(RequestSent)), default=0)))
+    if not moved:
+        raise Trouble(words("request-nothing", file=id))
+    done = review(file, reference, day)
+    asked = tuple(_asked(one, file, done, reference) for one in moved)
+    term, number = renewal_period(file, renewal), len(sent) + 1
+    request = Request(id, file.organisation, terms, term, number, day, asked)
+    rows = [_plain(one) for one in moved]
+    pdf = letter(request, brokerage, Speech(reference, language))
+    return Prepared(request, file.seq, moved, pdf, as_csv(COLUMNS, rows), _as_json(request, rows))
+
+
+def send(prepared: Prepared, *, by: str) -> Entry:
+    """Record that a request went to the insurer, and keep its letter."""
+    request = prepared.request
+    with transaction.atomic():
+        document = originals.put(prepared.pdf, f"{prepared.name}.pdf")
+        record = RequestSent(
+            renewal=request.term.start, number=request.number, sent_on=request.day,
+            to=request.terms.insurer or "–", document=document, seq=prepared.seq,
+            changes=len(prepared.moved),
+        )  # fmt: skip
+        origin = Origin(way="office", person=by)
+        draft = Draft("request", record.kind, record.key, record.body(), origin)
+        (entry,) = ledger.append(request.file, [draft], by=by, expected_seq=prepared.seq)
+    return entry
+
+
+def _asked(one: Moved, file: File, done: Review, reference: Reference) -> Asked:
+    day, kind = one.entry.recorded_at.date(), one.record.kind
+    subject, what, was, now = _row(one, file, done, reference)
+    return Asked(kind, subject, what, was, now, day)
+
+
+def _row(
+    one: Moved, file: File, done: Review, reference: Reference
+) -> tuple[Spoken, Spoken, Spoken, Spoken]:
+    """Return what a change is about, what of it, what stands, and what is asked."""
+    record, change = one.record, one.change
+    match record:
+        case Decision():
+            decided = words("request-decided")
+            return _question(record, done), decided, NONE, Term("answer", record.answer)
+        case PaymentChoice():
+            known = record.plan in reference.plans
+            plan = Term("plan", record.plan) if known else words("payment-at-once")
+            return words("request-payment"), words("request-decided"), NONE, plan
+        case Answers():
+            building = file.get(Building, record.subject)
+            place = building.name if building else file.organisation.name
+            said = words("request-answers", n=len(record.answers))
+            return Term("paper", record.form), place, NONE, said
+        case Building():
+            subject: Spoken = record.name
+        case Terms() if change.part == "coverages":
+            covered = _covered(file, change)
+            return covered, _limit(change), *_both(record, change)
+        case _:
+            subject = title(record)
+    what = line_name(change) if change.part else field_label(change.field, record.kind)
+    return subject, what, *_both(record, change)
+
+
+def _covered(file: File, change: Change) -> Words:
+    coverage, location = change.line[:2]
+    building = file.get(Building, location)
+    place = building.name if building else words("everywhere")
+    return words("paper-coverage-at", coverage=Term("coverage", coverage), place=place)
+
+
+def _limit(change: Change) -> Words:
+    return field_label(change.field or "limit", Terms.kind)
+
+
+def _both(record: Record, change: Change) -> tuple[Spoken, Spoken]:
+    return _told(record, change, change.old), _told(record, change, change.new)
+
+
+def _told(record: Record, change: Change, value: Any) -> Spoken:  # noqa: ANN401 - a field's value
+    if value is None:
+        return NONE
+    limit = getattr(value, "limit", None) if change.part and not change.field else None
+    if limit is not None and isinstance(record, Terms):
+        return Money(limit, record.currency)
+    return value_told(record, change, value) if change.field else words("request-there")
+
+
+def _question(record: Decision, done: Review) -> Term | Words | str:
+    option, _, rest = record.question.partition("/")
+    if option == "option":
+        return Term("coverage", rest.partition("/")[0])
+    found = (f.title for f in done.findings if f.id == record.question)
+    return next(found, record.question)
+
+
+def _plain(one: Moved) -> dict[str, Any]:
+    change = one.change
+    return {
+        "file": one.entry.file, "kind": one.record.kind, "key": one.record.key,
+        "part": change.part, "line": "/".join(change.line), "field": change.field,
+        "was": _json(change.old), "now": _json(change.new),
+        "since": one.entry.recorded_at.date().isoformat(), "entry": one.entry.seq,
+        "way": one.entry.origin.way,
+    }  # fmt: skip
+
+
+def _json(value: Any) -> Any:  # noqa: ANN401 - a field's value
+    match value:
+        case Decimal():
+            return f"{value:f}"
+        case date():
+            return value.isoformat()
+        case tuple():
+            return [_json(item) for item in value]
+        case _ if hasattr(value, "model_dump"):
+            return value.model_dump(mode="json", exclude_none=True)
+        case _:
+            return value
+
+
+def _as_json(request: Request, rows: list[dict[str, Any]]) -> bytes:
+    organisation, terms = request.organisation, request.terms
+    told = {
+        "file": request.file,
+        "organisation": organisation.name,
+        "named_insured": organisation.named_insured or organisation.name,
+        "insurer": terms.insurer,
+        "policy_number": terms.policy_number,
+        "renewal": request.term.start.isoformat(),
+        "number": request.number,
+        "sent_on": request.day.isoformat(),
+        "changes": rows,
+    }
+    return json.dumps(told, ensure_ascii=False, indent=2).encode() + b"\n"
+
+
+def as_csv(columns: Sequence[str], rows: Iterable[Mapping[str, Any]]) -> bytes:
+    """Return rows as CSV (UTF-8); no text in it is run as a formula by a spreadsheet."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\n")
+    writer.writerow(columns)
+    for row in rows:
+        writer.writerow([_cell(row.get(column)) for column in columns])
+    return out.getvalue().encode("utf-8-sig")
+
+
+def _cell(value: Any) -> str:  # noqa: ANN401 - a field's value
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, list | dict):
+        value = json.dumps(value, ensure_ascii=False)
+    return "" if value is None else guarded(str(value))
+
+
+BORDEREAU = (
+    "file", "organisation", "province", "insurer", "policy", "renewal", "term_start", "term_end",
+    "currency", "premium_expiring", "premium_offered", "requests", "last_request", "changes_asked",
+)  # fmt: skip
+
+
+def bordereau(month: Period, files: Iterable[File]) -> Iterator[dict[str, Cell]]:
+    """Yield a line for each file that renews, or of which the insurer was asked, in a month."""
+    for file in files:
+        if file.get(Organisation) is None or file.renewal is None:
+            continue
+        sent = [r for r in file.all(RequestSent) if r.sent_on in month]
+        if sent or file.renewal in month:
+            yield _of_file(file, file.renewal, sent)
+
+
+def _of_file(file: File, renewal: date, sent: Sequence[RequestSent]) -> dict[str, Cell]:
+    offered, expiring = file.terms(renewal, "offered"), file.expiring(renewal)
+    terms, term = offered or expiring, renewal_period(file, renewal)
+    organisation = file.organisation
+    return {
+        "file": file.id, "organisation": organisation.named_insured or organisation.name,
+        "province": organisation.province, "insurer": terms.insurer if terms else None,
+        "policy": terms.policy_number if terms else None, "renewal": renewal,
+        "term_start": term.start, "term_end": term.end,
+        "currency": terms.currency if terms else "CAD",
+        "premium_expiring": _premium(expiring), "premium_offered": _premium(offered),
+        "requests": len(sent), "last_request": max((r.sent_on for r in sent), default=None),
+        "changes_asked": sum(r.changes for r in sent),
+    }  # fmt: skip
+
+
+def _premium(terms: Terms | None) -> Decimal | None:
+    """Return the premium before tax."""
+    lines = terms.premiums if terms else ()
+    return sum((line.amount for line in lines), Decimal(0)) if lines else None
+
+
+def write_bordereau(month: Period, rows: Iterable[Mapping[str, Cell]], folder: Path) -> list[Path]:
+    """Write the month's bordereau as a workbook and as CSV; return both paths."""
+    folder.mkdir(parents=True, exist_ok=True)
+    stem, kept = folder / f"bordereau-{month.start:%Y-%m}", list(rows)
+    book, table = stem.with_suffix(".xlsx"), stem.with_suffix(".csv")
+    table.write_bytes(as_csv(BORDEREAU, kept))
+    options = {"strings_to_formulas": False, "strings_to_urls": False, "in_memory": True}
+    with xlsxwriter.Workbook(str(book), options) as made:
+        made.set_properties({"created": _CREATED})
+        page = made.add_worksheet("Bordereau")
+        forms = {date: made.add_format({"num_format": "yyyy-mm-dd"}),
+                 Decimal: made.add_format({"num_format": "#,##0.00"})}  # fmt: skip
+        page.freeze_panes(1, 2)
+        page.set_column(0, len(BORDEREAU) - 1, 16)
+        for at, name in enumerate(BORDEREAU):
+            page.write_string(0, at, name.replace("_", " "), made.add_format({"bold": True}))
+        for row_at, row in enumerate(kept, start=1):
+            for at, name in enumerate(BORDEREAU):
+                _put(page, (row_at, at), row.get(name), forms)
+    return [book, table]
+
+
+def _put(page: Any, at: tuple[int, int], value: Cell, forms: Mapping[type, Any]) -> None:  # noqa: ANN401 - untyped library
+    match value:
+        case None:
+            return
+        case date():
+            page.write_datetime(*at, value, forms[date])
+        case Decimal():
+            page.write_number(*at, float(value), forms[Decimal])
+        case int():
+            page.write_number(*at, value)
+        case _:
+            page.write_string(*at, str(value))

@@ -1,0 +1,1 @@
+"""The change request: a letter that asks the insurer to change a policy."""

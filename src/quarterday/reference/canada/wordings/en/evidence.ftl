@@ -1,0 +1,88 @@
+# Seals, the evidence of a file, requests to the insurer, and small letters.
+
+## Seals
+
+seal-intact = { $name }: sealed, and not a byte was changed since.
+seal-filled = { $name }: sealed, then only filled in. The pages are as they were sealed.
+seal-rewritten = { $name } has no seal that holds. Beside the package that is kept here, only fields were filled in; the pages are the same.
+seal-altered = { $name } was altered: more was changed than fields filled in. Do not rely on it.
+seal-kept = { $name } is not sealed. It is byte for byte a document that is kept here.
+seal-strange = { $name } is not sealed and is not known here. Nothing can be said of it.
+seal-by-own = Sealed by { $signer } on { $day } at { $time } UTC, by its own clock, with this brokerage's certificate.
+seal-by-own-undated = Sealed by { $signer }, with this brokerage's certificate.
+seal-by-other = The seal names { $signer } on { $day } at { $time } UTC, but it was not made with this brokerage's certificate. Anyone can make such a seal.
+seal-by-other-undated = The seal names { $signer }, but it was not made with this brokerage's certificate. Anyone can make such a seal.
+seal-pages = { $n ->
+    [one] This page differs: { $pages }.
+   *[other] { $n } pages differ, among them { $pages }.
+}
+seal-fields = { $n ->
+    [one] A field came or went: { $names }.
+   *[other] { $n } fields came or went, such as { $names }.
+}
+seal-filled-in = { $n ->
+    [one] Filled in: { $names }.
+   *[other] { $n } fields were filled in, such as { $names }.
+}
+seal-not-signed = { $file }: there is no package to seal in this language, or it is a draft. Sign the review, build the package, then seal it.
+seal-no-key = The certificate { $path } and its key do not belong together, so nothing was sealed. Put the right pair there, or take both away and a new pair is made.
+cli-sealed = Sealed: { $path }
+cli-sealed-certificate = Fingerprint of the certificate (SHA-256): { $digest }
+
+## The evidence of a file
+
+cli-evidence = { $path }: { $entries ->
+    [one] { $entries } entry
+   *[other] { $entries } entries
+} and { $documents ->
+    [one] { $documents } document.
+   *[other] { $documents } documents.
+}
+cli-evidence-left-out = { $n ->
+    [one] One workbook is named but not enclosed, because it tells of other organisations too.
+   *[other] { $n } workbooks are named but not enclosed, because they tell of other organisations too.
+}
+evidence-entry = { $seq }. { $moment }, { $by }: { $kind } { $key }. { $origin }
+evidence-redacted = The content was removed on lawful request; a later entry says why.
+evidence-withdrawn = Taken back.
+
+## Requests to the insurer
+
+request-title = { $organisation }: please change { $n ->
+    [one] one thing
+   *[other] { $n } things
+} in the policy
+request-lead = The organisation has told us, or decided, what follows. Please change the policy from { $start }, or earlier where you agree, and confirm to us in writing with the premium.
+request-insurer = To the insurer
+request-insured = Named insured
+request-policy = Policy
+request-term = Term
+request-number = Request of this renewal
+request-what = What
+request-was = Today
+request-now = Please change to
+request-since = Told us on
+request-of = { $subject }: { $what }
+request-decided = decided
+request-payment = Payment of the premium
+request-answers = { $n ->
+    [one] one answer, in the file that comes with this letter
+   *[other] { $n } answers, in the file that comes with this letter
+}
+request-there = to be added
+request-not-bound = Nothing is changed until you confirm it. Values are estimates until an appraiser confirms them.
+request-nothing = { $file }: nothing was changed or decided since the last request to the insurer, so there is nothing to ask.
+request-no-terms = { $file }: there are no terms to change. Load the policy or the offer first.
+cli-request = { $path }: request { $number } to { $insurer }, { $n ->
+    [one] one change.
+   *[other] { $n } changes.
+}
+cli-request-not-recorded = Nothing was recorded. When it goes out, run it again with --sent.
+cli-bordereau = { $n ->
+    [one] One line
+   *[other] { $n } lines
+} in { $paths }
+cli-exported = { $n ->
+    [one] One file
+   *[other] { $n } files
+} written to { $path }.
