@@ -8,7 +8,16 @@ from quarterday.core.file.records.base import Count, Day, Line, Prose, Record, S
 
 Language = Literal["en", "fr"]
 OrganisationClass = Literal[
-    "worship", "charity", "hall", "camp", "food-bank", "sports", "arts", "school", "mission", "other"
+    "worship",
+    "charity",
+    "hall",
+    "camp",
+    "food-bank",
+    "sports",
+    "arts",
+    "school",
+    "mission",
+    "other",
 ]
 Role = Literal["treasurer", "chair", "minister", "administrator", "secretary", "property", "other"]
 Area = Literal["coverage", "accounts", "claims"]
