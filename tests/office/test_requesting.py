@@ -1,0 +1,184 @@
+"""Asking the insurer: what was changed and decided since the last request, and nothing else."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+import subprocess
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+
+import openpyxl
+import pytest
+from tests.office.conftest import edit
+from tests.office.test_returning import back, package, take, write
+from tests.papers.reading import reader
+
+from quarterday.catalogue.load import reference
+from quarterday.core.dates import Period
+from quarterday.core.file.records import Building, Decision, RequestSent
+from quarterday.invent.demo.book import HERE as DEMO_DATA
+from quarterday.office import requesting
+from quarterday.office.brand import FILE_NAME, brokerage
+from quarterday.office.requesting import Prepared
+from quarterday.office.trouble import Trouble
+from quarterday.store import ledger
+
+DAY = date(2026, 12, 4)
+RENEWAL = date(2027, 1, 15)
+
+
+def prepared(file: str, language: str = "en") -> Prepared:
+    house = brokerage(DEMO_DATA / FILE_NAME)
+    return requesting.prepare(file, reference(), house, DAY, language)
+
+
+def asked(made: Prepared) -> set[tuple[str, str, str, str]]:
+    rows = csv.DictReader(io.StringIO(made.csv.decode("utf-8-sig")))
+    return {(r["kind"], r["field"], r["was"], r["now"]) for r in rows}
+
+
+@pytest.fixture
+def changed(flagship: str) -> str:
+    """The flagship after a form came back: a new roof, and a larger sum for the hall."""
+    answers = {"buildings.hall.roof_year": "2024", "sums.hall.building": "1650000",
+               "contacts.warden.phone": "705-555-0122"}  # fmt: skip
+    take(back(package(flagship), answers))
+    return flagship
+
+
+def test_what_a_form_changed_is_asked_and_who_the_contacts_are_is_not(changed: str) -> None:
+    assert asked(prepared(changed)) == {
+        ("building", "roof_year", "2021", "2024"),
+        ("terms", "limit", "1423000.00", "1650000.00"),
+    }
+
+
+def test_what_a_workbook_brought_is_not_asked(flagship: str) -> None:
+    with pytest.raises(Trouble) as refused:
+        prepared(flagship)
+    assert refused.value.words.id == "request-nothing"
+
+
+def test_only_what_came_after_the_last_request_is_asked_again(changed: str) -> None:
+    requesting.send(prepared(changed), by="ann")
+    with pytest.raises(Trouble):
+        prepared(changed)
+    hall = ledger.load(changed).get(Building, "hall")
+    assert hall is not None
+    write(changed, Building.model_validate({**dict(hall), "sump_pump": True, "roof_year": 2025}))
+    made = prepared(changed)
+    assert made.request.number == 2
+    assert ("building", "roof_year", "2024", "2025") in asked(made)
+    assert not any(kind == "terms" for kind, *_ in asked(made))
+
+
+def test_a_change_that_was_taken_back_is_not_asked(changed: str) -> None:
+    hall = ledger.load(changed).get(Building, "hall")
+    assert hall is not None
+    write(changed, Building.model_validate({**dict(hall), "roof_year": 2021}))
+    assert {kind for kind, *_ in asked(prepared(changed))} == {"terms"}
+
+
+@pytest.mark.parametrize(("answer", "count"), [("take-it", 1), ("leave-it", 0), ("later", 0)])
+def test_a_decision_is_passed_on_when_it_asks_for_cover(
+    answer: str, count: int, flagship: str
+) -> None:
+    record = Decision.model_validate(
+        {"renewal": RENEWAL, "question": "option/by-laws/*", "answer": answer,
+         "decided_on": DAY, "by": "Priya Nathan"}
+    )  # fmt: skip
+    hall = ledger.load(flagship).get(Building, "hall")
+    assert hall is not None
+    write(flagship, record)
+    write(flagship, Building.model_validate({**dict(hall), "roof_year": 2025}))
+    found = [row for row in asked(prepared(flagship)) if row[0] == "decision"]
+    assert len(found) == count
+
+
+def test_the_request_is_kept_and_recorded_and_changes_nothing_of_the_review(changed: str) -> None:
+    before = ledger.load(changed).last_change
+    requesting.send(prepared(changed), by="ann")
+    file = ledger.load(changed)
+    (sent,) = file.all(RequestSent)
+    assert (sent.number, sent.to, sent.changes) == (1, "Larkmoor Mutual Insurance", 2)
+    assert file.last_change == before
+
+
+def test_what_a_program_reads_says_the_same_as_the_table(changed: str) -> None:
+    made = prepared(changed)
+    told = json.loads(made.json)
+    assert (told["policy_number"], told["renewal"], told["number"]) == ("LM-20417", "2027-01-15", 1)
+    assert {
+        (r["kind"], r["field"], str(r["was"]), str(r["now"])) for r in told["changes"]
+    } == asked(made)
+    assert {r["way"] for r in told["changes"]} == {"form"}
+
+
+LETTER = {
+    "en": ("Parish hall: Year the roof was renewed", "Building, Parish hall", "$1,650,000", "2024"),
+    "fr": ("Parish hall : Année de réfection du toit", "1 650 000 $", "Veuillez inscrire"),
+}
+
+
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_the_letter_says_it_in_both_languages(language: str, changed: str, tmp_path: Path) -> None:
+    """Read by poppler."""
+    made = prepared(changed, language)
+    path = tmp_path / "letter.pdf"
+    path.write_bytes(made.pdf)
+    told = subprocess.run(["pdftotext", "-layout", str(path), "-"], capture_output=True,
+                          check=True).stdout.decode()  # fmt: skip
+    text = " ".join(told.split())
+    for wanted in LETTER[language]:
+        assert wanted in text
+    assert "LM-20417" in text
+    assert len(reader(made.pdf).pages) == 1
+
+
+def test_the_same_request_makes_the_same_bytes(changed: str) -> None:
+    assert prepared(changed).pdf == prepared(changed).pdf
+
+
+def test_a_text_that_looks_like_a_formula_is_guarded(flagship: str) -> None:
+    hall = ledger.load(flagship).get(Building, "hall")
+    assert hall is not None
+    write(flagship, Building.model_validate({**dict(hall), "use": "=HYPERLINK(1)"}))
+    assert ("building", "use", hall.use or "", "'=HYPERLINK(1)") in asked(prepared(flagship))
+
+
+DECEMBER, JANUARY = (
+    Period(date(2026, 12, 1), date(2027, 1, 1)), Period(date(2027, 1, 1), date(2027, 2, 1)),
+)  # fmt: skip
+
+
+def test_the_bordereau_lists_renewals_and_requests_of_the_month(
+    changed: str, tmp_path: Path
+) -> None:
+    """The workbook is read back by openpyxl, the table by the csv module."""
+    requesting.send(prepared(changed), by="ann")
+    (row,) = requesting.bordereau(DECEMBER, ledger.many())  # asked in December
+    assert (row["file"], row["requests"], row["changes_asked"]) == (changed, 1, 2)
+    assert row["premium_expiring"] == Decimal("14059.00")
+    (renews,) = requesting.bordereau(JANUARY, ledger.many())  # renews in January
+    assert renews["requests"] == 0
+    book, table = requesting.write_bordereau(DECEMBER, [row], tmp_path)
+    sheet = openpyxl.load_workbook(book).active
+    assert sheet is not None
+    values = [[cell.value for cell in line] for line in sheet.iter_rows()]
+    assert values[0][0] == "file"
+    assert values[1][0] == changed
+    assert values[1][9] == 14059
+    lines = list(csv.DictReader(io.StringIO(table.read_text("utf-8-sig"))))
+    assert [line["premium_expiring"] for line in lines] == ["14059.00"]
+    assert (
+        list(requesting.bordereau(Period(date(2026, 3, 1), date(2026, 4, 1)), ledger.many())) == []
+    )
+
+
+def test_editing_a_contact_alone_asks_nothing(flagship: str) -> None:
+    edit(flagship, phone="705-555-0100")
+    with pytest.raises(Trouble):
+        prepared(flagship)
