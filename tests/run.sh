@@ -16,5 +16,7 @@ step "types"
 "$BIN/mypy"
 step "tests, on SQLite"
 "$BIN/pytest"
+step "the desk in a browser"
+"$BIN/pytest" tests/browser
 step "tests that use the store, on PostgreSQL"
 sh tests/postgres.sh "$BIN/pytest" -m store

@@ -1,0 +1,66 @@
+"""A real browser on a real server, with the desk's people and two files of the demo book.
+
+These tests run in a call of their own (``tests/run.sh``): the browser's library leaves an event
+loop behind, which the database layer refuses in the tests after it.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+from collections.abc import Callable, Iterator
+
+import pytest
+from playwright.sync_api import Browser, Page, sync_playwright
+from pytest_django.live_server_helper import LiveServer
+from tests.desk.conftest import PASSWORD, _today, book, people, signed_in  # noqa: F401 - fixtures
+
+os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "1"
+CHROMIUM = shutil.which("chromium") or ""
+# nothing but the tests' own server is reached
+FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-sync",
+         "--disable-background-networking", "--disable-component-update"]  # fmt: skip
+Enter = Callable[..., Page]
+
+
+@pytest.fixture(scope="session")
+def chromium() -> Iterator[Browser]:
+    if not CHROMIUM:
+        if os.environ.get("CI") == "true":
+            pytest.fail("Chromium is not installed: under CI its tests must run.")
+        pytest.skip("Chromium is not installed.")
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
+        yield browser
+        browser.close()
+
+
+@pytest.fixture
+def enter(
+    chromium: Browser, live_server: LiveServer, people: object, book: None  # noqa: F811
+) -> Iterator[Enter]:  # fmt: skip
+    """Return a page on which a named person has signed in; it fails on any error in the console."""
+    contexts, errors = [], []
+
+    def page_of(
+        who: str = "ann", *, width: int = 1280, dark: bool = False, scripts: bool = True
+    ) -> Page:
+        context = chromium.new_context(
+            viewport={"width": width, "height": 800}, java_script_enabled=scripts,
+            color_scheme="dark" if dark else "light", base_url=live_server.url,
+        )  # fmt: skip
+        contexts.append(context)
+        page = context.new_page()
+        page.on("console", lambda m: errors.append(m.text) if m.type == "error" else None)
+        page.on("pageerror", lambda error: errors.append(str(error)))
+        page.goto("/sign-in/")
+        page.fill("#email", f"{who}@holliswren.example.org")
+        page.fill("#password", PASSWORD)
+        page.keyboard.press("Enter")
+        page.wait_for_selector("h1")
+        return page
+
+    yield page_of
+    for context in contexts:
+        context.close()
+    assert [text for text in errors if "status of 4" not in text] == []

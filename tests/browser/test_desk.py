@@ -1,0 +1,135 @@
+"""The desk in a browser: WCAG, narrow screens, keys, both languages, with and without scripts."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Page
+from tests.browser.conftest import Enter
+from tests.desk.conftest import FLAGSHIP
+
+from quarterday.core.file.records import Decision, Note
+from quarterday.people.models import Person
+from quarterday.store import ledger
+
+F = f"/files/{FLAGSHIP}/"
+PAGES = ("/?from=&until=", "/diary/", "/load/", "/people/", "/password/", F, f"{F}history/",
+         f"{F}edit/?kind=building&key=hall", f"{F}edit/?kind=terms", "/files/none/")  # fmt: skip
+TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]
+WCAG = {"runOnly": {"type": "tag", "values": TAGS}}
+
+
+def violations(page: Page) -> list[tuple[str, str]]:
+    found: Any = Axe().run(page, options=WCAG).response
+    assert len(found["passes"]) > 5
+    return [(v["id"], n["html"][:120]) for v in found["violations"] for n in v["nodes"]]
+
+
+@pytest.mark.parametrize(
+    ("language", "width", "dark"),
+    [("en", 1280, False), ("fr", 1280, True), ("en", 320, True), ("fr", 320, False)],
+)
+def test_every_page_keeps_wcag_and_fits_its_width(
+    language: str, width: int, dark: bool, enter: Enter
+) -> None:
+    """WCAG 2.2 AA as far as axe-core judges it, and 1.4.10: 320 pixels without two scrollings."""
+    page = enter("maria", width=width, dark=dark)
+    Person.objects.update(language=language)
+    found = {}
+    for address in PAGES:
+        page.goto(address)
+        found[address] = violations(page)
+        wide = page.evaluate("document.documentElement.scrollWidth")
+        assert wide <= width, f"{address} is {wide} pixels wide"
+    assert found == {address: [] for address in PAGES}
+
+
+def test_the_check_finds_what_is_wrong(enter: Enter) -> None:
+    """A check that cannot fail would prove nothing."""
+    page = enter()
+    page.evaluate("document.querySelector('h1').innerHTML = '<img src=x>'")
+    page.evaluate("document.documentElement.removeAttribute('lang')")
+    assert {id for id, _ in violations(page)} >= {"image-alt", "html-has-lang"}
+
+
+def test_a_file_with_everything_opened_keeps_wcag_too(enter: Enter) -> None:
+    page = enter()
+    page.goto(F)
+    page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true })")
+    page.wait_for_load_state("networkidle")
+    assert page.locator(".tree li").count() > 10
+    assert violations(page) == []
+
+
+def test_the_list_is_worked_with_keys_alone(enter: Enter) -> None:
+    page = enter("maria")
+    page.goto("/?from=&until=")
+    page.keyboard.press("/")
+    page.keyboard.type("ebba")
+    page.wait_for_url("**q=ebba**")
+    page.wait_for_function("document.querySelectorAll('#list tbody tr').length === 1")
+    page.keyboard.press("Tab")
+    page.evaluate("document.activeElement.blur()")
+    page.keyboard.press("j")
+    page.keyboard.press("Enter")
+    page.wait_for_url(f"**{F}")
+
+
+def test_why_opens_where_it_stands(enter: Enter) -> None:
+    page = enter()
+    page.goto(F)
+    page.locator(".building details", has_text="figures").first.locator("summary").first.click()
+    first = page.locator(".building .why").first
+    first.locator("summary").first.click()
+    first.locator(".tree").wait_for()
+    assert first.locator(".tree li").count() >= 1
+    assert page.url.endswith(F)
+
+
+@pytest.mark.parametrize("scripts", [True, False])
+def test_acts_work_with_and_without_scripts(scripts: bool, enter: Enter) -> None:
+    page = enter("ann", scripts=scripts)
+    page.goto(F)
+    finding = page.locator(".finding", has=page.locator("form[action$='/decide/']")).first
+    form = finding.locator("form[action$='/decide/']")
+    finding.locator("summary", has_text="decision").click()
+    form.locator("select[name=answer]").select_option("take-it")
+    form.locator("input[name=by]").fill("The board")
+    form.locator("button").click()
+    page.locator(".done").wait_for()
+    assert [d.by for d in ledger.load(FLAGSHIP).all(Decision)] == ["The board"]
+
+
+def test_two_clicks_on_one_button_write_one_entry(enter: Enter) -> None:
+    page = enter()
+    page.goto(F)
+    page.fill("#text", "Once.")
+    page.locator("form[action$='/note/'] button").dblclick()
+    page.locator(".done").wait_for()
+    assert [n.text for n in ledger.load(FLAGSHIP).all(Note)] == ["Once."]
+
+
+def test_two_windows_on_one_record_show_each_other(enter: Enter) -> None:
+    ann, maria = enter("ann"), enter("maria")
+    address = f"{F}edit/?kind=building&key=hall"
+    for page, year in ((ann, "1931"), (maria, "1932")):
+        page.goto(address)
+        page.fill("#f-year_built", year)
+    maria.locator("form.fields button.main").click()
+    maria.locator(".done").wait_for()
+    ann.locator("form.fields button.main").click()
+    ann.locator(".clash").wait_for()
+    assert violations(ann) == []
+    assert ann.input_value("#f-year_built") == "1931"
+    ann.locator("form.fields button.main").click()
+    ann.locator(".done").wait_for()
+
+
+def test_at_twice_the_size_nothing_is_lost(enter: Enter) -> None:
+    """WCAG 1.4.4: at 200 % a window of 1,280 pixels has room for 640."""
+    page = enter("ann", width=640)
+    for address in PAGES:
+        page.goto(address)
+        assert page.evaluate("document.documentElement.scrollWidth") <= 640, address
