@@ -6,6 +6,7 @@ import codecs
 import csv
 import io
 import zipfile
+from collections import Counter
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -88,9 +89,21 @@ def _has_surrogates(data: bytes) -> bool:
 
 
 def _delimiter(text: str) -> str:
-    """Return the delimiter that splits the first lines into the most cells."""
+    """Return the delimiter that splits most of the first lines into equally many cells.
+
+    A program writes as many cells in every line; marks inside the cells come and go.
+    """
     lines = text.splitlines()[:_LINES_LOOKED_AT]
-    return max(_DELIMITERS, key=lambda mark: sum(line.count(mark) for line in lines))
+    return max(_DELIMITERS, key=lambda mark: _split_alike(lines, mark))
+
+
+def _split_alike(lines: list[str], mark: str) -> tuple[int, int]:
+    """Return how many lines ``mark`` splits into equally many cells, and into how many."""
+    try:
+        widths = Counter(len(row) for row in csv.reader(lines, delimiter=mark) if len(row) > 1)
+    except csv.Error:
+        return 0, 0
+    return max(((n, width) for width, n in widths.items()), default=(0, 0))
 
 
 def _rows(name: str, text: str) -> list[list[str]]:

@@ -1,4 +1,4 @@
-"""Loading a workbook or CSV folder: read, plan, preview; then write all of it or nothing."""
+"""Loading a workbook, CSV folder or locations: plan, preview; then write all of it or nothing."""
 
 from __future__ import annotations
 
@@ -11,6 +11,8 @@ from django.db import transaction
 from quarterday.core.file.entry import Draft
 from quarterday.core.file.fold import File
 from quarterday.core.reference import Reference
+from quarterday.intake.exposure import plan as exposure
+from quarterday.intake.exposure.tables import codes
 from quarterday.intake.map import match
 from quarterday.intake.parse import Parsed, parse
 from quarterday.intake.plan import Plan, plan
@@ -56,14 +58,17 @@ def preview(path: Path, reference: Reference, profile: Profile = NO_PROFILE) -> 
         seen[account] = file.seq
         return file
 
-    planned = plan(
-        parsed,
-        match(parsed, profile),
-        existing,
-        reference,
-        on_file=ledger.files(),
-        registrations=whole_book.registrations(),
-    )
+    if exposure.is_exposure(parsed):
+        planned = exposure.plan(parsed, existing, codes(), reference)
+    else:
+        planned = plan(
+            parsed,
+            match(parsed, profile),
+            existing,
+            reference,
+            on_file=ledger.files(),
+            registrations=whole_book.registrations(),
+        )
     return Loading(parsed, planned, seen)
 
 

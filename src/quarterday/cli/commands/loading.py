@@ -40,7 +40,7 @@ def load(
     accept_with_errors: bool, profile: Path | None, keep_profile: bool, annotate: Path | None,
     by: str, as_json: bool,
 ) -> None:  # fmt: skip
-    """Load workbooks (.xlsx) or folders of CSV files."""
+    """Load workbooks (.xlsx), folders of CSV files, or Open Exposure Data locations."""
     from quarterday.intake import profile as profiles
     from quarterday.intake.map import keep
     from quarterday.office import loading
@@ -83,8 +83,9 @@ def _show(screen: Screen, planned: Loading, as_json: bool) -> None:
     screen.line(said[0], style="bold")
     for sentence in said[1:]:
         screen.line(f"– {sentence}")
-    screen.line()
-    screen.say("cli-mapping")
+    if mapping:
+        screen.line()
+        screen.say("cli-mapping")
     for sentence in mapping:
         screen.line(sentence, indent=2)
 

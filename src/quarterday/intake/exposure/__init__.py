@@ -1,0 +1,1 @@
+"""Open Exposure Data: location and account files out, and location files in."""
