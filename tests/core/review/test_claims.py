@@ -10,12 +10,20 @@ from typing import Any
 import pytest
 
 from quarterday.catalogue.speech import Speech
-from quarterday.core.file.records import Building, Claim
+from quarterday.core.file.records import Building, Claim, Organisation, Terms, Valuation
 from quarterday.core.money import Money
 from quarterday.core.reference import Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding
-from quarterday.core.review.rules.claims import RULES, repeat, stale_reserve, water_lookback
+from quarterday.core.review.rules.claims import (
+    RULES,
+    contradiction,
+    duplicate,
+    experience_found,
+    repeat,
+    stale_reserve,
+    water_lookback,
+)
 
 CaseOf = Callable[..., Case]
 HALL = Building(id="hall", name="Hall")
@@ -130,6 +138,107 @@ def test_a_closed_claim_rests(case_of: CaseOf) -> None:
     assert not list(stale_reserve(case_of(HALL, one)))
 
 
+# --- claims.experience: 3,585 days since 31 January 2017 at 3,650 a year are 35,850
+
+
+def premium(amount: int) -> Terms:
+    start = date(2026, 1, 31)
+    given = {"stage": "issued", "start": start, "end": start.replace(year=2027),
+             "premiums": [{"coverage": "building", "amount": amount}]}  # fmt: skip
+    return Terms.model_validate(given)
+
+
+@pytest.mark.parametrize(("paid", "speaks"), [(35_849, False), (35_850, True), (90_000, True)])
+def test_claims_that_took_the_whole_premium_are_told(
+    case_of: CaseOf, paid: int, speaks: bool
+) -> None:
+    """The share, all of it, is an illustrative default."""
+    assert (date(2026, 11, 25) - date(2017, 1, 31)).days == 3_585
+    one = claim("A", date(2025, 5, 1), paid=Decimal(paid))
+    found = list(experience_found(case_of(premium(3_650), one)))
+    assert ids(found) == (["claims.experience"] if speaks else [])
+
+
+def test_a_record_without_a_known_premium_is_not_judged(case_of: CaseOf) -> None:
+    assert not list(experience_found(case_of(claim("A", date(2025, 5, 1)))))
+    assert not list(experience_found(case_of(premium(0), claim("A", date(2025, 5, 1)))))
+
+
+def test_the_experience_is_told_in_both_languages(case_of: CaseOf, canada: Reference) -> None:
+    one = claim("A", date(2025, 5, 1), paid=Decimal(35_850))
+    (found,) = experience_found(case_of(premium(3_650), one))
+    assert Speech(canada, "en").say(found.title) == (
+        "Claims took 100% of what 10 years of your premium come to"
+    )
+    french = Speech(canada, "fr").say(found.title).replace("\xa0", " ")
+    assert french == "Les sinistres ont pris 100 % de 10 ans de votre prime"
+
+
+# --- claims.duplicate
+
+
+def test_one_event_under_two_numbers_is_told_to_the_broker(case_of: CaseOf) -> None:
+    twins = (claim("A-1", date(2024, 3, 1)), claim("A1", date(2024, 3, 1)))
+    (found,) = duplicate(case_of(HALL, *twins))
+    assert (found.rule, found.kind, found.audience) == ("claims.duplicate", "fix", ("broker",))
+    assert [e.id for e in found.evidence] == ["claim-incurred@A-1", "claim-incurred@A1"]
+    assert not list(repeat(case_of(HALL, *twins)))
+
+
+# --- claims.contradiction
+
+FOUNDED = Organisation(name="Elm Grove Hall", province="ON", founded_year=2022,
+                       renewal_date=date(2027, 1, 31))  # fmt: skip
+DAY = date(2024, 3, 1)
+
+
+@pytest.mark.parametrize(
+    ("more", "kind"),
+    [
+        ({"outstanding": 5_000}, "closed-with-reserve"),
+        ({"outstanding": -1, "status": "open"}, "negative-reserve"),
+        ({"recovered": 10_001}, "recovered-more"),
+        ({"reported_on": date(2024, 2, 29)}, "reported-before"),
+        ({"valued_on": date(2024, 2, 29)}, "valued-before"),
+        ({"day": date(2026, 11, 26)}, "in-the-future"),
+        ({"day": date(2021, 12, 31)}, "before-founded"),
+        ({"cause": "fire", "paid": 9_000_000}, "above-value"),
+    ],
+)
+def test_a_claim_that_cannot_be_so_is_told(
+    case_of: CaseOf, canada: Reference, more: dict[str, Any], kind: str
+) -> None:
+    one = claim("A", **{"day": DAY, **more})
+    value = Valuation(building="hall", amount=Decimal(900_000), valued_on=date(2025, 6, 1))
+    line = {"coverage": "building", "location": "hall", "limit": Decimal(900_000)}
+    insured = Terms.model_validate({"stage": "offered", "start": date(2027, 1, 31),
+                                    "end": date(2028, 1, 31), "coverages": [line]})  # fmt: skip
+    (found,) = contradiction(case_of(FOUNDED, HALL, value, insured, one))
+    assert found.id == f"claims.contradiction@A/{kind}"
+    assert (found.kind, found.audience) == ("fix", ("broker",))
+    for language in ("en", "fr"):
+        speech = Speech(canada, language)
+        said = [speech.say(w) for w in (found.title, found.means, found.todo)]
+        assert all("A" in said[0] and text for text in said)
+        assert all(speech.parts(node).label for node in found.evidence)
+
+
+@pytest.mark.parametrize(
+    "more",
+    [
+        {},
+        {"outstanding": 5_000, "status": "open"},
+        {"recovered": 10_000},
+        {"reported_on": DAY, "valued_on": DAY},
+        {"day": date(2022, 1, 1)},
+        {"cause": "injury-on-premises", "paid": 9_000_000},
+    ],
+)
+def test_a_claim_that_can_be_so_rests(case_of: CaseOf, more: dict[str, Any]) -> None:
+    one = claim("A", **{"day": DAY, **more})
+    assert not list(contradiction(case_of(FOUNDED, HALL, one)))
+
+
 # --- all of them
 
 
@@ -182,6 +291,7 @@ def test_the_findings_say_it_in_both_languages(
 
 
 def test_each_rule_names_the_parameters_it_uses(canada: Reference) -> None:
+    without = {"claims.duplicate", "claims.contradiction"}
     for rule in RULES:
-        assert rule.parameters
+        assert bool(rule.parameters) == (rule.id not in without)
         assert set(rule.parameters) <= canada.parameters.keys()

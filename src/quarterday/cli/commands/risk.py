@@ -70,7 +70,8 @@ def _nodes(found: Risk) -> dict[str, Node]:
 def _figure(screen: Screen, found: Risk, id: str) -> Node:
     nodes = _nodes(found)
     if id not in nodes:
-        near = ", ".join(sorted(known for known in nodes if id.partition("@")[0] in known)[:6])
+        kind = f"{id.partition('@')[0]}@"
+        near = ", ".join(sorted(known for known in nodes if known.startswith(kind))[:6])
         raise click.BadParameter(screen.words("cli-no-figure", figure=id, near=near or "–"))
     return nodes[id]
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 
 from quarterday.core.claims.record import incurred_figure
+from quarterday.core.claims.trend import trended
 from quarterday.core.figure import Figure, Node, Parameter, Unit
 from quarterday.core.file.records import Claim
 from quarterday.core.reference import Cause, Dated
@@ -144,7 +145,9 @@ class Learner:
         return self.case.file.organisation.organisation_class
 
     def _mean_size(self, known: Believed, claims: tuple[Claim, ...]) -> float:
-        sizes = [float(claim.incurred) for claim in claims if claim.incurred > 0]
+        """Return the mean size, own claims at the prices of the coming term."""
+        of_claims = (trended(self.case, claim, self.currency) for claim in claims)
+        sizes = [float(cost.money.amount) for cost in of_claims if cost.money.amount > 0]
         if not sizes:
             return known.mean
         z = credible(len(sizes), known.weight)
@@ -167,7 +170,8 @@ class Learner:
         )  # fmt: skip
 
     def _size_figure(self, cause: Cause, mean: float, known: Believed, shape: Parameter) -> Figure:
-        inputs = (*known.evidence, shape, *self._claims(cause.id))
+        own = (trended(self.case, claim, self.currency) for claim in self.own.of(cause.id))
+        inputs = (*known.evidence, shape, *own)
         return Figure(
             id=f"risk-size@{cause.id}",
             value=shown(exact(mean), self.currency),

@@ -4,7 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import date
+from decimal import Decimal
 
+from quarterday.core.claims.counted import duplicates
+from quarterday.core.claims.doubts import Doubt, doubts
+from quarterday.core.claims.experience import CAP, experience
 from quarterday.core.claims.record import (
     claims_in,
     currency_of,
@@ -13,18 +17,20 @@ from quarterday.core.claims.record import (
     window,
 )
 from quarterday.core.dates import add_months
-from quarterday.core.figure import Parameter
+from quarterday.core.figure import Fact, Node, Parameter, Unit
 from quarterday.core.file.records import Claim
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
-from quarterday.core.review.told import telling
-from quarterday.core.words import Term, words
+from quarterday.core.review.told import Say, telling
+from quarterday.core.values.cost import number
+from quarterday.core.words import Rate, Term, words
 
 LOOKBACK, YEARS, COUNT, STALE = (
     f"claims.{name}"
     for name in ("water-lookback-years", "repeat-years", "repeat-count", "stale-months")
 )
+EXPERIENCE_YEARS, EXPERIENCE_SHARE = "claims.experience-years", "claims.experience-share"
 
 
 def _whole(parameter: Parameter) -> int:
@@ -151,8 +157,111 @@ def _stale(case: Case, claim: Claim, moved: date, months: Parameter) -> Finding:
     )
 
 
+def experience_found(case: Case) -> Iterator[Finding]:
+    """Find that claims, each up to the cap, took more of the premium than the parameter says."""
+    years, most = case.parameter(EXPERIENCE_YEARS), case.parameter(EXPERIENCE_SHARE)
+    found = experience(case, _whole(years))
+    if found is None or found.capped_ratio is None or found.ratio is None:
+        return
+    if found.capped_ratio.number < number(most):
+        return
+    ratio = found.capped_ratio.value
+    assert isinstance(ratio, Rate)
+    say = telling(
+        "claims.experience",
+        share=ratio,
+        years=_whole(years),
+        n=len(found.claims),
+        premium=found.premium.money,
+        net=found.capped.money,
+        most=Rate(number(most), 0),
+        start=found.period.start,
+    )
+    yield Finding(
+        rule="claims.experience",
+        subject=Subject("organisation", "", case.file.organisation.name),
+        audience=("leaders", "broker"),
+        kind="know",
+        priority=Priority(Tier.MONEY, reasons=(say("reason"),)),
+        title=say("title"),
+        means=say("means"),
+        todo=say("todo"),
+        evidence=(found.capped_ratio, found.ratio, years, most),
+    )
+
+
+def duplicate(case: Case) -> Iterator[Finding]:
+    """Find each event that two loss runs show under two numbers; it is counted once."""
+    currency = currency_of(case)
+    for group in duplicates(case.file.claims):
+        kept, others = group[0], group[1:]
+        say = telling(
+            "claims.duplicate",
+            claim=kept.number,
+            others=tuple(claim.number for claim in others),
+            n=len(group),
+            cause=Term("cause", kept.cause),
+            day=kept.date_of_loss,
+            amount=Money(kept.incurred, currency),
+        )
+        evidence = tuple(incurred_figure(case.file, claim, currency) for claim in group)
+        yield _to_fix("claims.duplicate", kept, say, evidence)
+
+
+def contradiction(case: Case) -> Iterator[Finding]:
+    """Find each claim that cannot be as the loss run shows it."""
+    for claim in case.file.claims:
+        for doubt in doubts(case, claim):
+            yield _doubtful(case, doubt)
+
+
+def _doubtful(case: Case, doubt: Doubt) -> Finding:
+    currency, claim = currency_of(case), doubt.claim
+    beside = doubt.beside
+    shown = Money(beside, currency) if isinstance(beside, Decimal) else beside
+    say = telling(
+        "claims.contradiction",
+        case=doubt.kind,
+        claim=claim.number,
+        cause=Term("cause", claim.cause),
+        day=claim.date_of_loss,
+        amount=Money(claim.incurred, currency),
+        beside=str(shown) if isinstance(shown, int) else shown or "",
+    )
+    fields = (_claim_fact(case, claim, name, currency) for name in doubt.fields)
+    return _to_fix("claims.contradiction", claim, say, tuple(fields), doubt.kind)
+
+
+def _claim_fact(case: Case, claim: Claim, name: str, currency: str) -> Fact:
+    value = getattr(claim, name)
+    unit: Unit = "money" if isinstance(value, Decimal) else "text"
+    return case.file.fact(claim, name, "date" if isinstance(value, date) else unit, currency)
+
+
+def _to_fix(
+    rule: str, claim: Claim, say: Say, evidence: tuple[Node, ...], part: str = ""
+) -> Finding:
+    return Finding(
+        rule=rule,
+        subject=Subject("claim", "/".join(filter(None, (claim.number, part))), claim.number),
+        audience=("broker",),
+        kind="fix",
+        priority=Priority(Tier.RECORD, reasons=(say("reason"),)),
+        title=say("title"),
+        means=say("means"),
+        todo=say("todo"),
+        evidence=evidence,
+    )
+
+
 RULES: tuple[Rule, ...] = (
     Rule("claims.water-lookback", "claim", water_lookback, (LOOKBACK,)),
     Rule("claims.repeat", "claim", repeat, (YEARS, COUNT)),
     Rule("claims.stale-reserve", "claim", stale_reserve, (STALE,)),
-)
+    Rule(
+        "claims.experience", "organisation", experience_found,
+        (EXPERIENCE_YEARS, EXPERIENCE_SHARE, CAP),
+    ),
+    Rule("claims.duplicate", "claim", duplicate),
+    Rule("claims.contradiction", "claim", contradiction),
+)  # fmt: skip

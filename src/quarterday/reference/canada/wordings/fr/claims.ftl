@@ -47,3 +47,60 @@ claims-stale-reserve-title = Le sinistre { $claim } est ouvert et rien n'a boug�
 claims-stale-reserve-means = La réserve est encore de { $outstanding } ({ $cause }, { $day }). Une réserve compte comme une perte quand on fixe le prix du renouvellement.
 claims-stale-reserve-todo = Demandez à l'expert de l'assureur si l'on peut fermer le sinistre ou réduire la réserve avant le renouvellement.
 claims-stale-reserve-reason = Aucun mouvement depuis { $months } mois ou plus.
+
+## Claims beside the premium
+
+claims-trended = Sinistre du { $day } aux prix du renouvellement : { $cause }
+claims-how-not-trended = Tel qu'il était. Aucun indice n'est connu ici pour ce genre de sinistre.
+claims-experience-premium = Prime de { $years } ans au prix d'aujourd'hui, pour les jours écoulés
+claims-experience-how-premium = La prime annuelle des conditions qui prennent fin, avant taxe, pour chaque année jusqu'à aujourd'hui. Les prix d'avant ne sont pas au dossier.
+claims-experience-net = Coût des sinistres pour l'assureur en { $years } ans
+claims-experience-how-net = La somme de tous les sinistres, chacun moins sa franchise.
+claims-experience-capped = Le même coût, chaque sinistre étant plafonné
+claims-experience-how-capped = La somme de tous les sinistres, chacun moins sa franchise et compté jusqu'au plafond. Un seul gros sinistre ne doit pas représenter plusieurs années.
+claims-experience-ratio = Part de la prime prise par les sinistres, { $years } ans
+claims-experience-how-ratio = Les sinistres, divisés par la prime. La prime est celle d'aujourd'hui, les sinistres sont aux prix de leur année.
+claims-experience-capped-ratio = Part de la prime prise par les sinistres plafonnés, { $years } ans
+claims-experience-how-capped-ratio = Les sinistres plafonnés, divisés par la prime. La prime est celle d'aujourd'hui, les sinistres sont aux prix de leur année.
+claims-experience-title = Les sinistres ont pris { $share } de { $years ->
+    [1] un an
+   *[other] { $years } ans
+} de votre prime
+claims-experience-means = Depuis le { $start }, votre prime au prix d'aujourd'hui donne { $premium }. L'assureur a payé ou réservé { $net } pour { $n ->
+    [0] aucun sinistre
+    [one] un sinistre
+   *[other] { $n } sinistres
+}, les gros comptés en partie. Un assureur qui paie plus qu'il ne reçoit hausse le prix ou la franchise, la part que vous payez vous-même.
+claims-experience-todo = Dites-nous ce que vous avez changé depuis ces sinistres. C'est le meilleur argument pour un meilleur prix.
+claims-experience-reason = Les sinistres ont pris { $share } de la prime; la revue en parle à partir de { $most }.
+
+## The same event twice
+
+claims-duplicate-title = Les sinistres { $claim } et { $others } sont un seul événement
+claims-duplicate-means = { CAPITAL($cause) }, { $day }, { $amount } : { $n } numéros pour le même jour, la même cause et le même lieu. Il compte une fois, tel que le montre le sinistre { $claim }.
+claims-duplicate-todo = Demandez à l'assureur quel numéro est le bon et faites retirer l'autre du relevé.
+claims-duplicate-reason = Compté deux fois, il ferait paraître le dossier pire qu'il n'est.
+
+## Claims that cannot be so
+
+claims-contradiction-title = { $case ->
+    [closed-with-reserve] Le sinistre { $claim } est fermé, mais { $beside } sont encore en réserve
+    [negative-reserve] La réserve du sinistre { $claim } est sous zéro : { $beside }
+    [recovered-more] Le sinistre { $claim } a récupéré { $beside }, plus que le payé et le réservé
+    [reported-before] Le sinistre { $claim } a été déclaré le { $beside }, avant d'arriver
+    [valued-before] Le sinistre { $claim } a été évalué le { $beside }, avant d'arriver
+    [in-the-future] La date du sinistre { $claim } est encore à venir
+    [before-founded] Le sinistre { $claim } est plus vieux que l'organisme, fondé en { $beside }
+   *[above-value] Le sinistre { $claim } a coûté plus que la valeur du bâtiment
+}
+claims-contradiction-means = { $case ->
+    [above-value] { CAPITAL($cause) }, { $day } : coût de { $amount }; le bâtiment vaut { $beside } à la fin de la prochaine période. L'évaluation est peut-être trop basse, ou le montant est faux.
+    [before-founded] { CAPITAL($cause) }, { $day }, { $amount }. Il appartient peut-être à quelqu'un d'autre, ou l'année de fondation est fausse.
+   *[other] { CAPITAL($cause) }, { $day }, { $amount }. Le relevé se contredit, et l'assureur s'en sert pour fixer le prix.
+}
+claims-contradiction-todo = { $case ->
+    [above-value] Vérifiez le montant auprès de l'assureur, et la valeur du bâtiment.
+    [before-founded] Demandez à l'assureur à qui est ce sinistre, et à l'organisme quand il a été fondé.
+   *[other] Demandez à l'assureur un relevé corrigé.
+}
+claims-contradiction-reason = Un sinistre faux fausse tous les chiffres tirés du dossier.
