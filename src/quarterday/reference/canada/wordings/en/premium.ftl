@@ -80,7 +80,7 @@ journal-memo = memo
 
 ## Calculations on their own
 
-calc-table = { $rows } rows and { $columns } columns in units of { $unit }: every cell, row, column and the total is the unit just below or above its exact value.
+calc-table = { $rows } rows and { $columns } columns in units of { $unit }. Every cell, row, column and the total is the unit just below or above its exact value.
 calc-split = The premium moves from { $before } to { $after }: { $change }. The effects add up to it.
 calc-instalments-once = Paid at once it is { $at_once }, by this plan { $total }: { $extra } more.
 calc-instalments-parts = Of that, { $charge } is charges of the plan and { $tax } tax, because the rate goes by the day of payment.

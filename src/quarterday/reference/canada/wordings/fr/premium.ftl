@@ -80,7 +80,7 @@ journal-memo = libellé
 
 ## Calculations on their own
 
-calc-table = { $rows } lignes et { $columns } colonnes, en unités de { $unit } : chaque case, ligne, colonne et le total prennent l'unité juste au-dessous ou au-dessus de leur valeur exacte.
+calc-table = { $rows } lignes et { $columns } colonnes, en unités de { $unit }. Chaque case, ligne, colonne et le total prennent l'unité juste au-dessous ou au-dessus de leur valeur exacte.
 calc-split = La prime passe de { $before } à { $after } : { $change }. Les effets totalisent cet écart.
 calc-instalments-once = En une fois : { $at_once }. Avec ce plan : { $total }, soit { $extra } de plus.
 calc-instalments-parts = De cet écart, { $charge } sont des frais du plan et { $tax } de la taxe, parce que le taux dépend du jour du paiement.
