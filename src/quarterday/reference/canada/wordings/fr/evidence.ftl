@@ -71,7 +71,7 @@ request-answers = { $n ->
 }
 request-there = à ajouter
 request-not-bound = Rien n'est modifié avant votre confirmation. Les valeurs sont des estimations tant qu'un évaluateur ne les a pas confirmées.
-request-nothing = { $file } : rien n'a changé ni n'a été décidé depuis la dernière demande à l'assureur ; il n'y a rien à demander.
+request-nothing = { $file } : rien n'a changé ni n'a été décidé depuis la dernière demande à l'assureur; il n'y a rien à demander.
 request-no-terms = { $file } : il n'y a pas de conditions à modifier. Chargez d'abord la police ou l'offre.
 cli-request = { $path } : demande { $number } à { $insurer }, { $n ->
     [one] une modification.
