@@ -29,6 +29,12 @@ def test_the_delimiter_is_found(tmp_path: Path, mark: str) -> None:
     assert rows(tmp_path, text) == [["account", "name"], ["0007", "Ève"]]
 
 
+def test_marks_inside_the_cells_are_no_delimiter(tmp_path: Path) -> None:
+    """Every line has one comma between its cells; the lists in them have more semicolons."""
+    text = "account,perils\n0007,a;b;c;d\n0008,a;b;c;d;e\n"
+    assert rows(tmp_path, text)[1:] == [["0007", "a;b;c;d"], ["0008", "a;b;c;d;e"]]
+
+
 @pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16", "cp1252"])
 def test_the_encodings_that_spreadsheets_write_are_read(tmp_path: Path, encoding: str) -> None:
     data = "account,name\n0007,Église Saint-André\n".encode(encoding)
