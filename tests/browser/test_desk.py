@@ -77,6 +77,14 @@ def test_the_list_is_worked_with_keys_alone(enter: Enter) -> None:
     page.wait_for_url(f"**{F}")
 
 
+def test_a_choice_changes_the_list_at_once(enter: Enter) -> None:
+    page = enter("maria")
+    page.goto("/?from=&until=")
+    page.select_option("#only", "impossible")
+    page.wait_for_url("**only=impossible**")
+    page.wait_for_function("document.querySelectorAll('#list tbody tr').length === 1")
+
+
 def test_why_opens_where_it_stands(enter: Enter) -> None:
     page = enter()
     page.goto(F)
