@@ -28,7 +28,6 @@ from quarterday.office.trouble import Trouble
 from quarterday.store import ledger
 
 EXPIRING = "expiring"
-VERSIONS = (EXPIRING, *get_args(Stage))
 Tried = tuple[tuple[Scaled, Outcome | None], ...]
 
 

@@ -12,12 +12,10 @@ import click
 from quarterday.catalogue.strict import read_yaml
 from quarterday.cli.options import as_of_option, json_option, needs_store, screen_of
 from quarterday.cli.screen import Screen
-from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.given import read
 from quarterday.core.terms.losses.loss import Loss
 from quarterday.core.terms.settling.refusals import Refused
 from quarterday.core.terms.settling.settlement import Settlement
-from quarterday.core.words import Words
 from quarterday.office import plain
 
 if TYPE_CHECKING:
@@ -169,15 +167,11 @@ def compare(
     screen.say("caution-wording-governs")
 
 
-def _place(case: Case, location: str) -> str | Words:
-    return case.building_name(location) if location != EVERYWHERE else case.building_name("*")
-
-
 def _differences(screen: Screen, case: Case, found: Comparison) -> None:
     if not found.differences:
         screen.say("cli-compare-same")
     for difference in found.differences:
-        said = difference.sentence(_place(case, difference.location))
+        said = difference.sentence(case.building_name(difference.location))
         way = screen.words(f"cli-direction-{difference.direction.replace(' ', '-')}")
         screen.line(f"{way} · {screen.speech.say(said)}")
 
@@ -220,7 +214,7 @@ def _compared(screen: Screen, case: Case, found: Comparison) -> Plain:
         "differences": [
             {"kind": d.kind, "coverage": d.coverage, "location": d.location,
              "direction": d.direction, "more_borne": plain.value(d.more_borne),
-             "sentence": say(d.sentence(_place(case, d.location)))}
+             "sentence": say(d.sentence(case.building_name(d.location)))}
             for d in found.differences
         ],
         "losses": [_both(o) for _, o in found.tried if o is not None],
