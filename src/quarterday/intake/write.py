@@ -21,16 +21,16 @@ from quarterday.intake.cells.numbers import from_float, highest_ratio
 from quarterday.intake.vocabulary import heading, sheet_name
 
 Records = Iterable[tuple[str, Record]]
-_CREATED = datetime(2000, 1, 1)  # noqa: DTZ001 - a workbook's clock has no zone; equal records, equal bytes
-_YES_NO = {"en": {True: "yes", False: "no"}, "fr": {True: "oui", False: "non"}}
-_FORMATS: Mapping[CellKind, dict[str, Any]] = {
+CREATED = datetime(2000, 1, 1)  # noqa: DTZ001 - a workbook's clock has no zone; equal records, equal bytes
+YES_NO = {"en": {True: "yes", False: "no"}, "fr": {True: "oui", False: "non"}}
+FORMATS: Mapping[CellKind, dict[str, Any]] = {
     "amount": {"num_format": "#,##0.00"},
     "ratio": {"num_format": "0.0###%"},
     "date": {"num_format": "yyyy-mm-dd"},
     "text": {"num_format": "@", "quote_prefix": True},
     "list": {"num_format": "@", "quote_prefix": True},
 }
-_WIDTHS: Mapping[CellKind, int] = {"amount": 16, "date": 12, "text": 22, "list": 28}
+WIDTHS: Mapping[CellKind, int] = {"amount": 16, "date": 12, "text": 22, "list": 28}
 _WIDTH = 11
 
 
@@ -41,7 +41,7 @@ def _percent(value: Decimal) -> str:
 def _words(value: Cell, column: Column, language: str) -> Cell:
     """Return a cell's value with yes, no and what would be misread put in words."""
     if isinstance(value, bool):
-        return _YES_NO[language][value]
+        return YES_NO[language][value]
     if isinstance(value, str):
         return marked(value, column.kind)
     if isinstance(value, Decimal) and column.kind == "ratio":
@@ -56,8 +56,8 @@ def write_workbook(records: Records, path: Path, language: str = "en") -> None:
     """
     options = {"constant_memory": True, "strings_to_formulas": False, "strings_to_urls": False}
     with xlsxwriter.Workbook(str(path), options) as book:
-        book.set_properties({"created": _CREATED})
-        formats = {kind: book.add_format(form) for kind, form in _FORMATS.items()}
+        book.set_properties({"created": CREATED})
+        formats = {kind: book.add_format(form) for kind, form in FORMATS.items()}
         bold = book.add_format({"bold": True, "text_wrap": True, "valign": "top"})
         sheets = {s.name: book.add_worksheet(sheet_name(s, language)) for s in SHEETS}
         for sheet in SHEETS:
@@ -72,7 +72,7 @@ def write_workbook(records: Records, path: Path, language: str = "en") -> None:
 def _head(page: Worksheet, sheet: Sheet, language: str, bold: Any) -> None:  # noqa: ANN401 - untyped library
     page.freeze_panes(1, 2)
     for at, column in enumerate(sheet.columns):
-        page.set_column(at, at, _WIDTHS.get(column.kind, _WIDTH))
+        page.set_column(at, at, WIDTHS.get(column.kind, _WIDTH))
         page.write_string(0, at, heading(sheet, column, language), bold)
 
 
@@ -83,14 +83,15 @@ def _row(
     for index, column in enumerate(sheet.columns):
         value = _words(row.get(column.heading), column, language)
         if value is not None and value != "":
-            _cell(partial(_put, page, at, index, formats.get(column.kind)), value)
+            put_cell(partial(put_at, page, at, index, formats.get(column.kind)), value)
 
 
-def _put(page: Worksheet, at: int, index: int, form: object, kind: str, value: object) -> None:
+def put_at(page: Worksheet, at: int, index: int, form: object, kind: str, value: object) -> None:
+    """Write a cell of a ``kind`` that ``put_cell`` chose, in its column's form."""
     getattr(page, f"write_{kind}")(at, index, value, form)
 
 
-def _cell(put: Callable[[str, object], None], value: Cell) -> None:
+def put_cell(put: Callable[[str, object], None], value: Cell) -> None:
     """Write a value as text, day or number; a number a spreadsheet cannot hold goes as text."""
     if isinstance(value, str):
         put("string", value)
