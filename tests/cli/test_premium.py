@@ -81,7 +81,8 @@ def test_a_key_that_is_not_there_stops_with_those_that_are(loaded: Run) -> None:
 def test_terms_that_are_not_there_or_have_no_premium_stop(loaded: Run) -> None:
     done = loaded("premium", "HW-1001", *AS_OF, "--terms", "requested")
     assert done.exit_code == 1
-    assert "--terms" in done.stderr
+    assert "no requested terms" in done.stderr
+    assert "name other terms" in done.stderr
 
 
 @pytest.mark.parametrize(

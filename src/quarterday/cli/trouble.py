@@ -5,8 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from quarterday.catalogue.load import reference
+from quarterday.catalogue.problems import BadReference
 from quarterday.catalogue.speech import Speech
+from quarterday.core.reference import Reference
 from quarterday.core.words import Words
+from quarterday.office.own_data import reference_in_use
 
 
 def sentences(trouble: Exception, language: str) -> Iterator[str]:
@@ -16,5 +19,13 @@ def sentences(trouble: Exception, language: str) -> Iterator[str]:
     told = said if isinstance(said, tuple) else (said,)
     if isinstance(problems, tuple):
         yield from problems
-    speech = Speech(reference(), language)
+    speech = Speech(_known(), language)
     yield from (speech.say(sentence) for sentence in told if isinstance(sentence, Words))
+
+
+def _known() -> Reference:
+    """Return the data in use; that of the place alone where the brokerage's own is broken."""
+    try:
+        return reference_in_use()
+    except BadReference:
+        return reference()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 from typing import Any
 
@@ -20,6 +20,7 @@ from quarterday.core.file.records import (
 from quarterday.core.file.records.terms import EVERYWHERE, Coverage
 from quarterday.core.money import Money
 from quarterday.core.premium.table import PremiumTable
+from quarterday.core.review.case import VERSIONS, Version
 from quarterday.core.review.finding import Finding
 from quarterday.core.terms.compare import compare
 from quarterday.core.words import Rate, Term, words
@@ -29,7 +30,8 @@ from quarterday.papers.what_changed import data as what_changed
 from quarterday.store.reading import entries
 
 Told = dict[str, Any]
-VERSIONS = ("expiring", "requested", "offered", "issued")
+Versions = Sequence[tuple[Version, Terms]]
+Differences = Mapping[tuple[str, str], list[Told]]
 ANSWERS = ("take-it", "leave-it", "later", "ask-us")
 WAYS = ("e-mail", "post", "by hand", "room")
 
@@ -151,39 +153,34 @@ def _origin(entry: Entry, speech: Speech) -> str:
 def _terms(shown: Shown, speech: Speech) -> Told:
     """Return the versions side by side: a row a coverage and place, a column a version."""
     case = shown.case
-    versions: list[tuple[str, Terms]] = [
-        (name, terms)
-        for name, terms in zip(
-            VERSIONS,
-            (case.expiring, case.requested, case.offered, case.file.terms(case.renewal, "issued")),
-            strict=True,
-        )
-        if terms is not None
-    ]
-    places = dict.fromkeys(line.place for _, terms in versions for line in terms.coverages)
-    order = sorted(places, key=lambda place: (shown.setting.order(place[0]), place[1]))
+    versions = [(name, terms) for name in VERSIONS if (terms := case.version(name)) is not None]
     differences = _differences(shown, speech)
-    rows = [
-        {
-            "coverage": coverage,
-            "name": shown.setting.coverage(coverage),
-            "place": None if at == EVERYWHERE else speech.say(case.building_name(at)),
-            "cells": [_cell(terms, (coverage, at), speech) for _, terms in versions],
-            "changes": differences.get((coverage, at), []),
-        }
-        for coverage, at in order
-    ]
     changed = what_changed.data(shown.setting) if case.expiring and case.offered else None
     return {
         "versions": versions,
-        "rows": rows,
+        "rows": list(_rows(shown, speech, versions, differences)),
         "whole": differences.get(("", ""), []) + differences.get(("", EVERYWHERE), []),
         "changed": changed,
         "all": shown.file.all(Terms),
     }
 
 
-def _differences(shown: Shown, speech: Speech) -> Mapping[tuple[str, str], list[Told]]:
+def _rows(
+    shown: Shown, speech: Speech, versions: Versions, differences: Differences
+) -> Iterator[Told]:
+    """Yield what the versions say of each coverage at each place, as the papers order them."""
+    places = dict.fromkeys(line.place for _, terms in versions for line in terms.coverages)
+    for coverage, at in sorted(places, key=lambda p: (shown.setting.order(p[0]), p[1])):
+        yield {
+            "coverage": coverage,
+            "name": shown.setting.coverage(coverage),
+            "place": None if at == EVERYWHERE else speech.say(shown.case.building_name(at)),
+            "cells": [_cell(terms, (coverage, at), speech) for _, terms in versions],
+            "changes": differences.get((coverage, at), []),
+        }
+
+
+def _differences(shown: Shown, speech: Speech) -> Differences:
     before, after = shown.case.expiring, shown.case.offered
     found: dict[tuple[str, str], list[Told]] = {}
     for difference in compare(before, after) if before and after else ():

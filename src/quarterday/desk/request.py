@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from datetime import date
 from functools import lru_cache
+from pathlib import Path
 
 from django.http import HttpRequest
 from django_htmx.middleware import HtmxDetails
 
 from quarterday.catalogue.speech import Speech
-from quarterday.office.own_data import reference_in_use
+from quarterday.office.own_data import own_folder, reference_in_use
 from quarterday.people.models import Person
 
 LANGUAGES = ("en", "fr")
@@ -24,9 +25,13 @@ class DeskRequest(HttpRequest):
     htmx: HtmxDetails
 
 
-@lru_cache(maxsize=4)
 def voice(language: str) -> Speech:
-    """Return the voice of a language."""
+    """Return the voice of a language, with the brokerage's own wordings where it keeps some."""
+    return _voice(language, own_folder())
+
+
+@lru_cache(maxsize=4)
+def _voice(language: str, _folder: Path | None) -> Speech:
     return Speech(reference_in_use(), language)
 
 

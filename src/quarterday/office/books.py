@@ -8,7 +8,6 @@ from datetime import date
 from pathlib import Path
 from shutil import copyfile
 
-from quarterday.catalogue.load import reference
 from quarterday.core.words import words
 from quarterday.intake.write import Records, write_csv, write_workbook
 from quarterday.invent.account import Account
@@ -17,6 +16,7 @@ from quarterday.invent.demo.book import HERE as DEMO_DATA
 from quarterday.invent.demo.book import demo_book
 from quarterday.office.brand import FILE_NAME
 from quarterday.office.loading import Loaded, accept, preview
+from quarterday.office.own_data import reference_in_use
 from quarterday.office.trouble import Trouble
 from quarterday.papers.brokerage import read_brokerage
 from quarterday.store import setup
@@ -56,7 +56,7 @@ def fresh_demo(folder: Path) -> Demo:
     setup.configure(str(folder / STORE))
     setup.start()
     copyfile(DEMO_DATA / FILE_NAME, folder / STORE / FILE_NAME)
-    loaded = accept(preview(workbook, reference()), by="demo", accept_with_errors=False)
+    loaded = accept(preview(workbook, reference_in_use()), by="demo", accept_with_errors=False)
     return Demo(folder, workbook, loaded)
 
 

@@ -6,7 +6,6 @@ from datetime import date
 from typing import Any
 
 from quarterday.catalogue.speech import Speech
-from quarterday.core.file.records import Terms
 from quarterday.core.given import Unusable
 from quarterday.core.premium.allocation import Allocation
 from quarterday.core.premium.explain import PremiumChange, premium_change
@@ -15,40 +14,31 @@ from quarterday.core.premium.prepaid import by_fiscal_year
 from quarterday.core.premium.rounding import TwoWay
 from quarterday.core.premium.statement import Statement, statement
 from quarterday.core.reference import Reference
-from quarterday.core.review.case import Case
-from quarterday.core.words import Term, words
+from quarterday.core.review.case import Case, Version
+from quarterday.core.words import words
 from quarterday.office.plain import node, value
-from quarterday.store import ledger
+from quarterday.office.terms import case_of, version
 
 Plain = dict[str, Any]
-STAGES = ("offered", "issued", "requested", "expiring")
 
 
 def premium_of(
-    id: str, reference: Reference, as_of: date, stage: str | None = None, key: str | None = None
+    id: str,
+    reference: Reference,
+    as_of: date,
+    stage: Version | None = None,
+    key: str | None = None,
 ) -> tuple[Case, Statement]:
     """Return the case of a file and the statement of its terms at ``stage`` (the newest if None).
 
-    UnknownFile when there is no such file; Unusable when it has no such terms, they have no
-    premium, or the allocation key cannot be used.
+    UnknownFile when there is no such file; Trouble when it has no such terms; Unusable when they
+    have no premium, or the allocation key cannot be used.
     """
-    case = Case(ledger.load(id), reference, as_of)
-    terms = _terms(case, stage)
-    if terms is None:
-        missing = Term("stage", stage or "offered")
-        raise Unusable(words("cli-premium-no-terms", file=id, stage=missing))
+    case = case_of(id, reference, as_of)
+    terms = (None if stage else case.terms) or version(case, stage or "offered")
     if not terms.premiums:
         raise Unusable(words("cli-premium-no-premium"))
     return case, statement(case, terms, key)
-
-
-def _terms(case: Case, stage: str | None) -> Terms | None:
-    if stage is None:
-        return case.terms
-    if stage == "issued":
-        return case.file.terms(case.renewal, "issued")
-    found: Terms | None = getattr(case, stage)
-    return found
 
 
 def change_of(case: Case, made: Statement) -> PremiumChange | None:

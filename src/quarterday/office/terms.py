@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
-from typing import get_args
 
 from quarterday.core.file.records import Terms
-from quarterday.core.file.records.terms import Stage
 from quarterday.core.reference import Reference
-from quarterday.core.review.case import Case
+from quarterday.core.review.case import Case, Version
 from quarterday.core.terms.compare import compare
 from quarterday.core.terms.difference import Difference
 from quarterday.core.terms.losses.loss import Loss
@@ -27,7 +25,6 @@ from quarterday.core.words import Term, words
 from quarterday.office.trouble import Trouble
 from quarterday.store import ledger
 
-EXPIRING = "expiring"
 Tried = tuple[tuple[Scaled, Outcome | None], ...]
 
 
@@ -50,17 +47,13 @@ def case_of(id: str, reference: Reference, as_of: date) -> Case:
     return Case(ledger.load(id), reference, as_of)
 
 
-def version(case: Case, name: str) -> Terms:
+def version(case: Case, name: Version) -> Terms:
     """Return the terms that play a part in the renewal; Trouble when they are not on file."""
-    found = case.expiring if name == EXPIRING else case.file.terms(case.renewal, _stage(name))
+    found = case.version(name)
     if found is None:
         shown = Term("stage", name)
         raise Trouble(words("acts-no-terms", file=case.file.id, terms=shown, day=case.renewal))
     return found
-
-
-def _stage(name: str) -> Stage:
-    return next(stage for stage in get_args(Stage) if stage == name)
 
 
 def tried_losses(case: Case, terms: Terms) -> Tried:

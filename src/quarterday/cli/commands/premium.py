@@ -20,7 +20,7 @@ from quarterday.core.premium.prepaid import by_fiscal_year
 from quarterday.core.premium.rounding import TwoWay
 from quarterday.core.premium.statement import Statement
 from quarterday.core.premium.table import coverage_name
-from quarterday.core.review.case import Case
+from quarterday.core.review.case import VERSIONS, Case, Version
 from quarterday.core.words import Rate, Term, words
 
 if TYPE_CHECKING:
@@ -31,7 +31,7 @@ EXTRA = {TAX: "allocation-tax", FEES: "allocation-fees", ROUNDING: "allocation-r
 
 @click.command("premium")
 @click.argument("file")
-@click.option("--terms", "stage", type=click.Choice(["offered", "issued", "requested", "expiring"]),
+@click.option("--terms", "stage", type=click.Choice(VERSIONS),
               help="Which terms; default: the newest to judge.")  # fmt: skip
 @click.option("--allocate", "key", metavar="KEY", help="Divide it by this allocation key.")
 @click.option("--journal", type=click.Path(dir_okay=False, path_type=Path), metavar="FILE.csv",
@@ -41,7 +41,7 @@ EXTRA = {TAX: "allocation-tax", FEES: "allocation-fees", ROUNDING: "allocation-r
 @click.pass_context
 @needs_store
 def premium(
-    context: click.Context, file: str, stage: str | None, key: str | None, journal: Path | None,
+    context: click.Context, file: str, stage: Version | None, key: str | None, journal: Path | None,
     as_of: date, as_json: bool,
 ) -> None:  # fmt: skip
     """Show a FILE's premium: table, tax, why it changed, who pays, instalments, months."""

@@ -13,6 +13,7 @@ from quarterday.catalogue.strict import read_yaml
 from quarterday.cli.options import as_of_option, json_option, needs_store, screen_of
 from quarterday.cli.screen import Screen
 from quarterday.core.given import read
+from quarterday.core.review.case import VERSIONS, Version
 from quarterday.core.terms.losses.loss import Loss
 from quarterday.core.terms.settling.refusals import Refused
 from quarterday.core.terms.settling.settlement import Settlement
@@ -24,7 +25,6 @@ if TYPE_CHECKING:
     from quarterday.core.terms.settling.outcomes import Outcome
     from quarterday.office.terms import Comparison, Tried
 
-VERSIONS = ("expiring", "requested", "offered", "issued")
 Plain = dict[str, Any]
 
 
@@ -38,7 +38,7 @@ Plain = dict[str, Any]
 @click.pass_context
 @needs_store
 def pay(
-    context: click.Context, file: str, loss: str | None, stage: str, as_of: date, as_json: bool
+    context: click.Context, file: str, loss: str | None, stage: Version, as_of: date, as_json: bool
 ) -> None:
     """Show what a FILE's terms pay for losses, and what the organisation bears."""
     from quarterday.office import terms as office
@@ -149,7 +149,12 @@ def _rows(screen: Screen, tried: Tried) -> Iterator[tuple[str, ...]]:
 @click.pass_context
 @needs_store
 def compare(
-    context: click.Context, file: str, before: str, after: str, as_of: date, as_json: bool
+    context: click.Context,
+    file: str,
+    before: Version,
+    after: Version,
+    as_of: date,
+    as_json: bool,
 ) -> None:
     """Compare two versions of a FILE's terms: clauses, and what the same losses would cost."""
     from quarterday.office import terms as office

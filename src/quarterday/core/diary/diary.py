@@ -134,7 +134,7 @@ def _is_paid_for(case: Case) -> bool:
 
 
 def _is_bound(case: Case) -> bool:
-    return case.file.terms(case.renewal, "issued") is not None
+    return case.issued is not None
 
 
 STEPS: tuple[Step, ...] = (

@@ -19,6 +19,7 @@ from quarterday.core.money import Money, total
 from quarterday.core.reference import Family, Province, TaxRate
 from quarterday.core.words import Rate, Term, Words, words
 
+BASE = "/base"  # what ends the id of a tax's base
 Line = tuple[Family | None, str, Money]
 """A line to be taxed: its family (None when not known: it is taxed), coverage and amount."""
 
@@ -98,7 +99,7 @@ def _base(lines: Iterable[TaxedLine], fees: Money, taxes_fees: bool, id: str) ->
     exempt = total((p.amount for p in parts if not p.is_taxed), fees.currency)
     taxed_fees = fees if taxes_fees else fees * 0
     return Figure(
-        id=f"{id}/base",
+        id=f"{id}{BASE}",
         value=taxed + taxed_fees,
         unit="money",
         label=words("money-tax-base"),
@@ -145,21 +146,26 @@ def tax(
     base = _base(taxed, fees, rate is not None and rate.taxes_fees, id)
     premium = total((line.amount for line in taxed), fees.currency) + fees
     is_known = rate is not None or not province.tax.rates
-    figure = Figure(
-        id=id,
-        value=(base.money * _ratio(shown).value).rounded(),
-        unit="money",
-        label=words("money-tax"),
-        how=_how(base, shown, premium, is_known=is_known),
-        inputs=tuple(node for node in (base, shown, shown_later) if node),
-        caution=_straddle(shown_later),
-    )
     return TaxResult(
         province=province.code,
         lines=taxed,
         rate=shown,
         base=base,
-        tax=figure,
+        tax=_figure(base, (shown, shown_later), _how(base, shown, premium, is_known=is_known)),
         later=shown_later,
         is_known=is_known,
+    )
+
+
+def _figure(base: Figure, rates: tuple[Parameter | None, Parameter | None], how: Words) -> Figure:
+    """Return the tax on ``base`` at the first rate; the second is told as the one to come."""
+    rate, later = rates
+    return Figure(
+        id=base.id.removesuffix(BASE),
+        value=(base.money * _ratio(rate).value).rounded(),
+        unit="money",
+        label=words("money-tax"),
+        how=how,
+        inputs=tuple(node for node in (base, rate, later) if node),
+        caution=_straddle(later),
     )

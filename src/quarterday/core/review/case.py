@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal, get_args
 
 from quarterday.core.dates import Period
 from quarterday.core.figure import Parameter
@@ -20,6 +20,11 @@ from quarterday.core.words import Words, words
 if TYPE_CHECKING:
     from quarterday.core.income.picture import IncomePicture
     from quarterday.core.values.building import BuildingPicture
+
+
+Version = Literal["expiring", "requested", "offered", "issued"]
+VERSIONS: tuple[Version, ...] = get_args(Version)
+"""The parts that terms play in a renewal, in the order they come about."""
 
 
 class NoRenewal(LookupError):
@@ -64,6 +69,16 @@ class Case:
     def requested(self) -> Terms | None:
         """The terms that were asked of the insurer for the coming term."""
         return self.file.terms(self.renewal, "requested")
+
+    @cached_property
+    def issued(self) -> Terms | None:
+        """The terms the insurer issued for the coming term."""
+        return self.file.terms(self.renewal, "issued")
+
+    def version(self, name: Version) -> Terms | None:
+        """Return the terms that play one part in the renewal; None when they are not on file."""
+        found: Terms | None = getattr(self, name)
+        return found
 
     @cached_property
     def terms(self) -> Terms | None:

@@ -21,7 +21,7 @@ from quarterday.core.reference import IndexRelease, Reference
 from quarterday.core.values.coinsurance import Order, settle_partial
 from quarterday.core.values.cost import HORIZON, number
 from quarterday.core.values.index import SHOWN, Change, Curve, NotCoveredError, spoken
-from quarterday.core.words import Rate, Term, words
+from quarterday.core.words import Rate, Term, Words, words
 
 Done = Mapping[str, Any]
 Positive = Annotated[Number, Field(ge=0)]
@@ -88,39 +88,52 @@ def index_value(given: Mapping[str, object], reference: Reference) -> Done:
     inputs = read(IndexInputs, given)
     release = _release(inputs, reference)
     curve = Curve.of(release.points) if release else _curve(inputs)
-    rate = inputs.projected_rate
-    latest = max(inputs.start, inputs.to)
-    if latest > curve.last:
-        _within_horizon(curve, latest, reference)
-        if rate is None and release is not None:
-            rate = number(reference.parameter(RATE, latest))
+    rate = _rate(inputs, curve, release, reference)
     change = _change(curve, inputs, rate)
-    value = Money(inputs.value)
-    result = (value * change.ratio).rounded()
-    place = Term("index", release.geography if release else "given")
-    days = (inputs.start, inputs.to)
-    first, second = (curve.at(day, rate).value.quantize(SHOWN) for day in days)
-    factor = change.ratio.quantize(SIX_PLACES)
-    steps = [
-        words(
-            "values-step-index",
-            place=place, first=first, second=second, start=inputs.start, day=inputs.to,
-        ),
-        words("values-step-factor", first=first, second=second, factor=factor),
-        words("values-step-indexed", value=value, factor=factor, result=result),
-    ]  # fmt: skip
-    if change.projected:
-        assert rate is not None
-        last = spoken(curve.quarters[-1])
-        said = words("values-caution-projected-index", last=last, rate=Rate(rate))
-        steps.append(said)
+    result = (Money(inputs.value) * change.ratio).rounded()
+    caution = _projected(curve, rate) if change.projected and rate is not None else ()
     return {
         "factor": _ratio(change.ratio),
         "value": _cents(result),
         "projected": change.projected,
         "release": _told(release) if release else None,
-        "steps": tuple(steps),
+        "steps": (*_steps(inputs, curve, release, rate, change), *caution),
     }
+
+
+def _rate(
+    inputs: IndexInputs, curve: Curve, release: IndexRelease | None, reference: Reference
+) -> Decimal | None:
+    """Return the yearly rate to project at: the one given, else the dated one of a release."""
+    latest = max(inputs.start, inputs.to)
+    if latest <= curve.last:
+        return inputs.projected_rate
+    _within_horizon(curve, latest, reference)
+    if inputs.projected_rate is not None or release is None:
+        return inputs.projected_rate
+    return number(reference.parameter(RATE, latest))
+
+
+def _steps(
+    inputs: IndexInputs, curve: Curve, release: IndexRelease | None, rate: Decimal | None,
+    change: Change,
+) -> tuple[Words, ...]:  # fmt: skip
+    """Return the levels, the factor and the value moved by it, each in a sentence."""
+    place = Term("index", release.geography if release else "given")
+    days, value = (inputs.start, inputs.to), Money(inputs.value)
+    first, second = (curve.at(day, rate).value.quantize(SHOWN) for day in days)
+    factor, result = change.ratio.quantize(SIX_PLACES), (value * change.ratio).rounded()
+    levels = {"first": first, "second": second}
+    return (
+        words("values-step-index", place=place, **levels, start=inputs.start, day=inputs.to),
+        words("values-step-factor", **levels, factor=factor),
+        words("values-step-indexed", value=value, factor=factor, result=result),
+    )
+
+
+def _projected(curve: Curve, rate: Decimal) -> tuple[Words]:
+    last = spoken(curve.quarters[-1])
+    return (words("values-caution-projected-index", last=last, rate=Rate(rate)),)
 
 
 def _release(inputs: IndexInputs, reference: Reference) -> IndexRelease | None:

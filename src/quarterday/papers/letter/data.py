@@ -8,6 +8,7 @@ from datetime import date
 from quarterday.core.file.records import Contact, Organisation
 from quarterday.core.money import Money
 from quarterday.core.premium.table import table
+from quarterday.core.review.case import Version
 from quarterday.core.review.finding import Finding
 from quarterday.core.words import Term, Words, words
 from quarterday.papers.setting import Data, Setting
@@ -120,9 +121,9 @@ def _premium(setting: Setting) -> Data:
     return {"label": label, "figure": setting.money(now), "note": _moved(setting, now)}
 
 
-def premium_of(setting: Setting, stage: str) -> Money | None:
-    """Return the total of the offered or the expiring terms; None where no premium is known."""
-    terms = setting.case.offered if stage == "offered" else setting.case.expiring
+def premium_of(setting: Setting, name: Version) -> Money | None:
+    """Return the total of a version of the terms; None where no premium is known."""
+    terms = setting.case.version(name)
     if terms is None or not terms.premiums:
         return None
     return table(terms, setting.file.organisation.province, setting.reference).total

@@ -17,6 +17,10 @@ from quarterday.core.review.priority import placed
 from quarterday.core.words import Term, Words, words
 
 AREAS: tuple[str, ...] = get_args(Area)
+Back = tuple[str, str]
+"""What to do, as a wording, and the form to do it on."""
+CONTACTS: Back = ("office-contacts-form-todo", "contacts-form")
+OPERATIONS: Back = ("office-operations-stale-todo", "operations-form")
 
 
 def oldest_confirmation(case: Case, parameter: str) -> date:
@@ -59,17 +63,32 @@ def _unconfirmed(old: tuple[Contact, ...], evidence: tuple[Node, ...]) -> Findin
         if names
         else words("office-no-contact-title")
     )
+    return _send_back(
+        "office.contact-unconfirmed",
+        Subject("person", "", words("office-contacts")),
+        title,
+        words("office-contact-unconfirmed-means"),
+        CONTACTS,
+        evidence,
+    )
+
+
+def _send_back(
+    rule: str, subject: Subject, title: Words, means: Words, back: Back, evidence: tuple[Node, ...]
+) -> Finding:
+    """Return what the leaders confirm on a form and send back."""
+    todo, form = back
     return Finding(
-        rule="office.contact-unconfirmed",
-        subject=Subject("person", "", words("office-contacts")),
+        rule=rule,
+        subject=subject,
         audience=("leaders", "broker"),
         kind="send back",
         priority=placed(Tier.RECORD),
         title=title,
-        means=words("office-contact-unconfirmed-means"),
-        todo=words("office-contacts-form-todo"),
+        means=means,
+        todo=words(todo),
         evidence=evidence,
-        encloses=("contacts-form",),
+        encloses=(form,),
     )
 
 
@@ -106,17 +125,13 @@ def _unauthorised(case: Case, gone: tuple[Authority, ...], missing: tuple[str, .
     means = words("office-authorised-means")
     if gone and missing:
         means = words("office-authorised-both-means", areas=areas, count=len(areas))
-    return Finding(
-        rule="office.authorised-people",
-        subject=Subject("person", "", words("office-authorised")),
-        audience=("leaders", "broker"),
-        kind="send back",
-        priority=placed(Tier.RECORD),
-        title=_authorised_title(names, areas),
-        means=means,
-        todo=words("office-contacts-form-todo"),
-        evidence=tuple(_authority_facts(case, gone)),
-        encloses=("contacts-form",),
+    return _send_back(
+        "office.authorised-people",
+        Subject("person", "", words("office-authorised")),
+        _authorised_title(names, areas),
+        means,
+        CONTACTS,
+        tuple(_authority_facts(case, gone)),
     )
 
 
@@ -142,15 +157,11 @@ def operations_stale(case: Case) -> Iterator[Finding]:
         if confirmed
         else words("office-operations-never-title")
     )
-    yield Finding(
-        rule="office.operations-stale",
-        subject=Subject("operations", "", words("office-operations")),
-        audience=("leaders", "broker"),
-        kind="send back",
-        priority=placed(Tier.RECORD),
-        title=title,
-        means=words("office-operations-stale-means"),
-        todo=words("office-operations-stale-todo"),
-        evidence=(*facts, months),
-        encloses=("operations-form",),
+    yield _send_back(
+        "office.operations-stale",
+        Subject("operations", "", words("office-operations")),
+        title,
+        words("office-operations-stale-means"),
+        OPERATIONS,
+        (*facts, months),
     )

@@ -9,8 +9,8 @@ from decimal import Decimal
 from quarterday.core.figure import Fact, Unit
 from quarterday.core.file.records import Building, Valuation
 from quarterday.core.review.case import Case
-from quarterday.core.review.finding import Finding, Priority, Tier
-from quarterday.core.review.rules.values.common import about, parameter_number
+from quarterday.core.review.finding import Finding
+from quarterday.core.review.rules.values.common import for_answer, for_record, parameter_number
 from quarterday.core.review.told import telling
 from quarterday.core.words import Words, words
 
@@ -51,18 +51,7 @@ def incomplete_building(case: Case) -> Iterator[Finding]:
         if not missing:
             continue
         say = telling(rule, building=building.name, missing=missing, n=len(missing))
-        yield Finding(
-            rule=rule,
-            subject=about(building),
-            audience=("leaders", "broker"),
-            kind="send back",
-            priority=Priority(Tier.RECORD, reasons=(say("reason"),)),
-            title=say("title"),
-            means=say("means"),
-            todo=say("todo"),
-            encloses=("statement-of-values",),
-            by=case.renewal,
-        )
+        yield for_answer(case, rule, building, say)
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,18 +109,8 @@ def _mismatch(case: Case, building: Building, found: tuple[Mismatch, ...]) -> Fi
         for m in found
     )
     say = telling(rule, building=building.name, items=items, n=len(items))
-    return Finding(
-        rule=rule,
-        subject=about(building),
-        audience=("broker",),
-        kind="fix",
-        priority=Priority(Tier.RECORD, reasons=(say("reason"),)),
-        title=say("title"),
-        means=say("means"),
-        todo=say("todo"),
-        evidence=tuple(fact for m in found for fact in (m.ours, m.theirs)),
-        by=case.renewal,
-    )
+    evidence = tuple(fact for m in found for fact in (m.ours, m.theirs))
+    return for_record(case, rule, building, say, evidence)
 
 
 def _text(fact: Fact) -> Decimal | str:

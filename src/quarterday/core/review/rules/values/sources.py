@@ -10,9 +10,9 @@ from quarterday.core.figure import Fact, Figure
 from quarterday.core.file.records import Building, Valuation
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
-from quarterday.core.review.finding import Finding, Priority, Tier
-from quarterday.core.review.rules.values.common import about, parameter_number
-from quarterday.core.review.told import Say, telling
+from quarterday.core.review.finding import Finding
+from quarterday.core.review.rules.values.common import for_record, parameter_number
+from quarterday.core.review.told import telling
 from quarterday.core.values.cost import index_of, newest
 from quarterday.core.values.facts import Maker
 from quarterday.core.values.index import DOLLAR, NotCoveredError
@@ -70,7 +70,7 @@ def _compared(
     )
     facts = [case.file.fact(v, "amount", "money", currency) for v in (older, newer)]
     figure = _brought(building, brought, (older, newer), facts)
-    yield _fix(case, "values.valuations-disagree", building, say, (figure, facts[1]))
+    yield for_record(case, "values.valuations-disagree", building, say, (figure, facts[1]))
 
 
 def _brought(
@@ -117,21 +117,4 @@ def _judged(
     bounds = tuple(case.parameter(id) for id in PLAUSIBLE)
     how = words("values-how-per-m2")
     figure = Maker(building)("value-per-m2", each, "money", how, (*facts, *bounds))
-    yield _fix(case, rule, building, say, (figure,))
-
-
-def _fix(
-    case: Case, rule: str, building: Building, say: Say, evidence: tuple[Figure | Fact, ...]
-) -> Finding:
-    return Finding(
-        rule=rule,
-        subject=about(building),
-        audience=("broker",),
-        kind="fix",
-        priority=Priority(Tier.RECORD, reasons=(say("reason"),)),
-        title=say("title"),
-        means=say("means"),
-        todo=say("todo"),
-        evidence=evidence,
-        by=case.renewal,
-    )
+    yield for_record(case, rule, building, say, (figure,))

@@ -9,7 +9,7 @@ from quarterday.core.file.records import Building, Valuation
 from quarterday.core.file.records.terms import EVERYWHERE, Coverage
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Kind, Priority, Subject, Tier
-from quarterday.core.review.rules.values.common import about, asked_by, parameter_number
+from quarterday.core.review.rules.values.common import about, asked_by, for_answer, parameter_number
 from quarterday.core.review.rules.values.doubt import Doubt, doubt, independent
 from quarterday.core.review.rules.values.insured import below
 from quarterday.core.review.told import telling
@@ -96,19 +96,7 @@ def _features(case: Case, picture: BuildingPicture, missing: tuple[str | Words, 
     rule = "values.special-features"
     building = picture.building
     say = telling(rule, building=building.name, features=missing, n=len(missing))
-    return Finding(
-        rule=rule,
-        subject=about(building),
-        audience=("leaders", "broker"),
-        kind="send back",
-        priority=Priority(Tier.RECORD, reasons=(say("reason"),)),
-        title=say("title"),
-        means=say("means"),
-        todo=say("todo"),
-        evidence=(picture.sum_insured,),
-        encloses=FORMS,
-        by=case.renewal,
-    )
+    return for_answer(case, rule, building, say, (picture.sum_insured,))
 
 
 def contents_unlisted(case: Case) -> Iterator[Finding]:

@@ -104,7 +104,6 @@ cli-premium-plans = Paying over time
 cli-premium-plan = { $plan }: { $extra } more than at once; cost of borrowing { $canada } a year, effective { $effective }
 cli-premium-prepaid = Used up month by month
 cli-premium-no-premium = These terms have no premium table, so there is nothing to show. Load it first, or choose other terms with --terms.
-cli-premium-no-terms = { $file } has no terms of the stage "{ $stage }" for this renewal. Choose others with --terms.
 cli-journal-written = The journal is in { $file }: { $count } lines, debits { $debit }, credits { $credit }.
 premium-head-coverage = Coverage
 premium-head-place = Place

@@ -104,7 +104,6 @@ cli-premium-plans = Payer en plusieurs fois
 cli-premium-plan = { $plan } : { $extra } de plus qu'en une fois; coût d'emprunt de { $canada } par année, taux effectif de { $effective }
 cli-premium-prepaid = Consommée mois par mois
 cli-premium-no-premium = Ces conditions n'ont pas de tableau de la prime; il n'y a rien à montrer. Chargez-le d'abord, ou choisissez d'autres conditions avec --terms.
-cli-premium-no-terms = Le dossier { $file } n'a pas de conditions de l'étape « { $stage } » pour ce renouvellement. Choisissez-en d'autres avec --terms.
 cli-journal-written = Le journal est dans { $file } : { $count } lignes, débits { $debit }, crédits { $credit }.
 premium-head-coverage = Garantie
 premium-head-place = Lieu
