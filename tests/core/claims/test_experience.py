@@ -21,11 +21,11 @@ HALL = Building(id="hall", name="Hall")
 
 def test_claims_are_divided_by_the_premium_at_today_s_price(case_of: CaseOf) -> None:
     """4,000 a year from 31 January 2022 to 25 November 2026 are 1,759 of 365 days: 19,276.71."""
-    claims = (claim("A", date(2025, 3, 1), deductible=Decimal(500)),)
+    claims = (claim("A", date(2025, 3, 1), deductible=Decimal(500), includes_deductible=True),)
     found = experience(case_of(policy(2026), *claims), 5)
     assert found is not None
     assert found.premium.money == Money(Decimal("19276.71"))
-    assert found.net.money == Money(Decimal(9_500))
+    assert found.incurred.money == Money(Decimal(9_500))
     assert found.ratio is not None
     assert found.ratio.number == pytest.approx(Decimal(9_500) / Decimal("19276.71"))
 
@@ -35,7 +35,7 @@ def test_a_large_claim_counts_up_to_the_cap(case_of: CaseOf) -> None:
     claims = (claim("A", date(2025, 3, 1), paid=900_000), claim("B", date(2025, 4, 1)))
     found = experience(case_of(policy(2026), *claims), 5)
     assert found is not None
-    assert found.net.money == Money(Decimal(910_000))
+    assert found.incurred.money == Money(Decimal(910_000))
     assert found.capped.money == Money(Decimal(110_000))
     assert found.capped_ratio is not None
     assert found.ratio is not None
@@ -90,7 +90,7 @@ def test_damage_follows_the_construction_index_of_the_place(case_of: CaseOf) -> 
     assert found.money > Money(Decimal(10_000))
     level = {node.id: node for node in found.inputs}
     first, last = (f.number for f in found.inputs[1:])  # type: ignore[union-attr]
-    assert "claim-incurred@A" in level
+    assert "claim-ground-up@A" in level
     assert found.money.amount == pytest.approx(10_000 * last / first, abs=1)
 
 

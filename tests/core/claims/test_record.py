@@ -69,13 +69,39 @@ def test_incurred_is_paid_plus_outstanding_less_recovered(case_of: CaseOf) -> No
     assert found.incurred.money == cad(1_300)
 
 
-@pytest.mark.parametrize(("deductible", "net"), [("1000.00", 9_000), (None, 10_000), ("20000", 0)])
-def test_net_is_less_the_deductible_and_never_below_nothing(
-    case_of: CaseOf, deductible: str | None, net: int
+@pytest.mark.parametrize(
+    ("paid", "deductible", "counted_in", "incurred", "ground_up"),
+    [
+        (10_000, "1000.00", False, 10_000, 11_000),
+        (10_000, None, False, 10_000, 10_000),
+        (10_000, "1000.00", True, 9_000, 10_000),
+        (10_000, None, True, 10_000, 10_000),
+        (800, "1000.00", True, 0, 800),
+        (0, "1000.00", False, 0, 0),
+        (0, "1000.00", True, 0, 0),
+    ],
+)
+def test_a_loss_run_is_net_of_the_deductible_unless_it_says_otherwise(
+    case_of: CaseOf, paid: int, deductible: str | None, counted_in: bool, incurred: int,
+    ground_up: int,
+) -> None:  # fmt: skip
+    """Common practice, no source: an insurer's loss run shows what the insurer pays."""
+    one = claim("A", date(2026, 6, 1), paid=paid, includes_deductible=counted_in,
+                deductible=None if deductible is None else Decimal(deductible))  # fmt: skip
+    found = record(case_of(one), 5)
+    assert (found.sums.incurred, found.incurred.money) == (cad(incurred), cad(incurred))
+    assert (found.sums.ground_up, found.ground_up.money) == (cad(ground_up), cad(ground_up))
+
+
+@given(paid=st.integers(0, 10**6), deductible=st.integers(0, 10**5), counted_in=st.booleans())
+def test_what_the_insurer_bears_and_the_deductible_make_the_loss(
+    paid: int, deductible: int, counted_in: bool
 ) -> None:
-    amount = None if deductible is None else Decimal(deductible)
-    found = record(case_of(claim("A", date(2026, 6, 1), deductible=amount)), 5)
-    assert (found.sums.net, found.net.money) == (cad(net), cad(net))
+    """What the organisation bears never goes beyond the deductible, nor below nothing."""
+    one = claim("A", date(2026, 6, 1), paid=paid, deductible=Decimal(deductible),
+                includes_deductible=counted_in)  # fmt: skip
+    assert 0 <= one.ground_up - one.incurred <= deductible
+    assert (one.ground_up == one.shown) == (counted_in or not deductible or not paid)
 
 
 def test_years_run_from_renewal_to_renewal_newest_first(case_of: CaseOf) -> None:
@@ -129,7 +155,7 @@ def test_claims_that_came_to_nothing_count_and_share_no_cost(case_of: CaseOf) ->
 
 def test_the_trace_ends_in_the_facts_of_each_claim(case_of: CaseOf) -> None:
     found = record(case_of(claim("A", date(2026, 6, 1), deductible=Decimal(500))), 5)
-    leaves = [node for _, node in walk(found.net) if isinstance(node, Fact)]
+    leaves = [node for _, node in walk(found.ground_up) if isinstance(node, Fact)]
     assert {leaf.id for leaf in leaves} == {
         f"claim/A/{name}" for name in ("paid", "outstanding", "recovered", "deductible")
     }
@@ -143,7 +169,7 @@ def test_every_figure_of_a_record_can_be_said(
     claims = (claim("A", date(2026, 6, 1), "sewer-backup", deductible=Decimal(500)),
               claim("B", date(2026, 7, 1)))  # fmt: skip
     found = record(case_of(*claims), 5)
-    for figure in (found.incurred, found.net, found.water_share, found.water_cost_share):
+    for figure in (found.incurred, found.ground_up, found.water_share, found.water_cost_share):
         assert figure is not None
         for _, node in walk(figure):
             assert speech.parts(node).label

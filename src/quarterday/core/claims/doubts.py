@@ -85,7 +85,7 @@ def _value(case: Case, claim: Claim) -> Found:
     if cause is None or cause.party == "third" or picture is None or picture.costs is None:
         return None
     worth = picture.costs.at_term_end.money.amount
-    return worth if claim.incurred > worth else None
+    return worth if claim.ground_up > worth else None
 
 
 _TESTS: tuple[tuple[Kind, tuple[str, ...], Callable[[Case, Claim], Found]], ...] = (

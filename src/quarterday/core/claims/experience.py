@@ -13,8 +13,7 @@ from datetime import date
 from quarterday.core.claims.record import (
     claims_in,
     currency_of,
-    net_figure,
-    net_of_deductible,
+    incurred_figure,
     window,
 )
 from quarterday.core.dates import Period
@@ -32,14 +31,14 @@ CAP = "claims.large-loss-cap"
 class Experience:
     """Claims against premium over ``period``, which ends with the day they were looked at.
 
-    ``net`` is what claims cost after deductibles, ``capped`` with each counted up to the cap;
+    ``incurred`` is what claims cost the insurer, ``capped`` with each counted up to the cap;
     the ratios are None where nothing was charged.
     """
 
     period: Period
     claims: tuple[Claim, ...]
     premium: Figure
-    net: Figure
+    incurred: Figure
     capped: Figure
     ratio: Figure | None
     capped_ratio: Figure | None
@@ -56,19 +55,19 @@ def experience(case: Case, years: int) -> Experience | None:
     currency, cap = currency_of(case), case.parameter(CAP)
     claims = claims_in(case, period)
     most = Money(number(cap), currency)
-    nets = [Money(net_of_deductible(c), currency) for c in claims]
-    of_claims = tuple(net_figure(case.file, c, currency) for c in claims)
+    each = [Money(c.incurred, currency) for c in claims]
+    of_claims = tuple(incurred_figure(case.file, c, currency) for c in claims)
     make = _Maker(period.start, years)
     premium = make.money("premium", _earned(terms, period), ())
-    net = make.money("net", total(nets, currency), of_claims)
-    capped = make.money("capped", total((min(n, most) for n in nets), currency), (*of_claims, cap))
+    incurred = make.money("incurred", total(each, currency), of_claims)
+    capped = make.money("capped", total((min(c, most) for c in each), currency), (*of_claims, cap))
     return Experience(
         period=period,
         claims=claims,
         premium=premium,
-        net=net,
+        incurred=incurred,
         capped=capped,
-        ratio=make.ratio("ratio", net, premium),
+        ratio=make.ratio("ratio", incurred, premium),
         capped_ratio=make.ratio("capped-ratio", capped, premium),
     )
 

@@ -1,7 +1,7 @@
 """The claims record: whole years back from the renewal, by date of loss, by year and by cause.
 
-A claim stands in the file as the insurer's loss run showed it. Its incurred amount is paid plus
-outstanding less recovered; net of the deductible that amount less the deductible, never below zero.
+A claim stands in the file as the insurer's loss run showed it. Its incurred amount is what it costs
+the insurer: net of the deductible. From the ground up it is what the loss came to in all.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from decimal import Decimal
 
 from quarterday.core.claims.counted import counted
 from quarterday.core.dates import Period, add_years
-from quarterday.core.figure import Figure, Unit
+from quarterday.core.figure import Fact, Figure, Unit
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import Claim
 from quarterday.core.money import Money, total
@@ -22,11 +22,11 @@ from quarterday.core.words import Rate, Term, Words, words
 
 @dataclass(frozen=True, slots=True)
 class Sums:
-    """Claims counted together: how many, what they cost, and what is left after deductibles."""
+    """Claims counted together: how many, what they cost the insurer, and in all."""
 
     claims: tuple[Claim, ...]
     incurred: Money
-    net: Money
+    ground_up: Money
 
     @property
     def count(self) -> int:
@@ -56,7 +56,7 @@ class ClaimsRecord:
     causes: tuple[tuple[str, Sums], ...]
     water: Sums
     incurred: Figure
-    net: Figure
+    ground_up: Figure
     water_share: Figure | None
     water_cost_share: Figure | None
 
@@ -79,18 +79,13 @@ def currency_of(case: Case) -> str:
     return case.terms.currency if case.terms else "CAD"
 
 
-def net_of_deductible(claim: Claim) -> Decimal:
-    """Return what is left of a claim's incurred amount after its deductible, never below zero."""
-    return max(claim.incurred - (claim.deductible or Decimal(0)), Decimal(0))
-
-
 def summed(claims: Iterable[Claim], currency: str) -> Sums:
     """Return claims with their totals."""
     kept = tuple(claims)
     return Sums(
         kept,
         total((Money(claim.incurred, currency) for claim in kept), currency),
-        total((Money(net_of_deductible(claim), currency) for claim in kept), currency),
+        total((Money(claim.ground_up, currency) for claim in kept), currency),
     )
 
 
@@ -108,7 +103,7 @@ def record(case: Case, years: int) -> ClaimsRecord:
         causes=_by_cause(claims, currency),
         water=water,
         incurred=figure.of("claims-incurred", sums.incurred, incurred_figure),
-        net=figure.of("claims-net", sums.net, net_figure),
+        ground_up=figure.of("claims-ground-up", sums.ground_up, ground_up_figure),
         water_share=figure.share("water-share", water.count, sums.count),
         water_cost_share=figure.share(
             "water-cost-share", water.incurred.amount, sums.incurred.amount
@@ -153,30 +148,37 @@ class _Figures:
         return Figure(f"{id}/{self.period.start}", value, unit, label, how, inputs)
 
 
+def _facts(file: File, claim: Claim, currency: str) -> tuple[Fact, ...]:
+    """Return the amounts of a claim as facts, with its deductible where one is on file."""
+    names = ["paid", "outstanding", "recovered"]
+    names += ["deductible"] if claim.deductible is not None else []
+    return tuple(file.fact(claim, name, "money", currency) for name in names)
+
+
 def incurred_figure(file: File, claim: Claim, currency: str) -> Figure:
-    """Return what one claim cost: paid plus outstanding less recovered."""
-    amounts = ("paid", "outstanding", "recovered")
+    """Return what one claim costs the insurer."""
+    facts = _facts(file, claim, currency)
     return Figure(
         id=f"claim-incurred@{claim.number}",
         value=Money(claim.incurred, currency),
         unit="money",
         label=words("claims-claim-label", cause=Term("cause", claim.cause), day=claim.date_of_loss),
-        how=words("claims-claim-how"),
-        inputs=tuple(file.fact(claim, name, "money", currency) for name in amounts),
+        how=words("claims-claim-how", case="less" if claim.includes_deductible else "as-shown"),
+        inputs=facts if claim.includes_deductible else facts[:3],
     )
 
 
-def net_figure(file: File, claim: Claim, currency: str) -> Figure:
-    """Return what is left of one claim after its deductible."""
-    known = claim.deductible is not None
-    deductible = (file.fact(claim, "deductible", "money", currency),) if known else ()
+def ground_up_figure(file: File, claim: Claim, currency: str) -> Figure:
+    """Return what one claim came to in all, the deductible included."""
+    case = "shown" if claim.includes_deductible else "more"
+    unknown = claim.deductible is None and not claim.includes_deductible
     return Figure(
-        id=f"claim-net@{claim.number}",
-        value=Money(net_of_deductible(claim), currency),
+        id=f"claim-ground-up@{claim.number}",
+        value=Money(claim.ground_up, currency),
         unit="money",
         label=words(
-            "claims-claim-net-label", cause=Term("cause", claim.cause), day=claim.date_of_loss
+            "claims-claim-ground-up-label", cause=Term("cause", claim.cause), day=claim.date_of_loss
         ),
-        how=words(f"claims-claim-net-how{'' if known else '-unknown'}"),
-        inputs=(incurred_figure(file, claim, currency), *deductible),
+        how=words("claims-claim-ground-up-how", case="unknown" if unknown else case),
+        inputs=_facts(file, claim, currency),
     )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from quarterday.core.claims.record import incurred_figure
+from quarterday.core.claims.record import ground_up_figure
 from quarterday.core.figure import Figure
 from quarterday.core.file.records import Building, Claim
 from quarterday.core.review.case import Case
@@ -14,12 +14,12 @@ from quarterday.core.words import Term, words
 
 
 def trended(case: Case, claim: Claim, currency: str) -> Figure:
-    """Return what a claim would cost at the renewal, by the construction index of its building.
+    """Return what a claim came to in all, at the renewal's prices by its building's index.
 
     What others claim, money, and what names no building have no index here: their cost stands as
     it was, and the figure says so.
     """
-    cost = incurred_figure(case.file, claim, currency)
+    cost = ground_up_figure(case.file, claim, currency)
     label = words("claims-trended", cause=Term("cause", claim.cause), day=claim.date_of_loss)
     name = Subject(f"claim-trended@{claim.number}", label)
     building = _building(case, claim)
@@ -35,6 +35,6 @@ def trended(case: Case, claim: Claim, currency: str) -> Figure:
 
 def _building(case: Case, claim: Claim) -> Building | None:
     cause = case.reference.causes.get(claim.cause)
-    if cause is None or cause.party == "third" or claim.incurred <= 0:
+    if cause is None or cause.party == "third" or claim.ground_up <= 0:
         return None
     return case.file.get(Building, claim.location or "")

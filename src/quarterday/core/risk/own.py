@@ -58,7 +58,7 @@ def as_record(case: Case, most_years: int) -> OwnRecord:
     """Return the record as it is fitted to a book: claims that came to nothing are no size."""
     own = own_record(case, most_years)
     sizes = {
-        cause: tuple(float(c.incurred) for c in own.of(cause) if c.incurred > 0)
+        cause: tuple(float(c.ground_up) for c in own.of(cause) if c.ground_up > 0)
         for cause in {claim.cause for claim in own.claims}
     }
     return OwnRecord(case.file.organisation.organisation_class, own.years, sizes)

@@ -9,7 +9,7 @@ import pytest
 from tests.core.terms.losses.conftest import ROOM, Account, claim
 
 from quarterday.core.file.records import Building
-from quarterday.core.terms.losses.history import ground_up, history
+from quarterday.core.terms.losses.history import history
 
 DAY = date(2025, 3, 1)
 
@@ -26,7 +26,7 @@ def test_a_loss_is_what_was_incurred_and_the_deductible_where_anything_was(
         "1", "fire", DAY, paid, outstanding=Decimal(outstanding), recovered=Decimal(recovered),
         deductible=None if deductible is None else Decimal(deductible),
     )  # fmt: skip
-    assert ground_up(one) == whole
+    assert one.ground_up == whole
 
 
 def test_claims_of_the_last_years_are_losses_oldest_first(account: Account) -> None:

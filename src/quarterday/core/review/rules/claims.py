@@ -173,7 +173,7 @@ def experience_found(case: Case) -> Iterator[Finding]:
         years=_whole(years),
         n=len(found.claims),
         premium=found.premium.money,
-        net=found.capped.money,
+        incurred=found.capped.money,
         most=Rate(number(most), 0),
         start=found.period.start,
     )

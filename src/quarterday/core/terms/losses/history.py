@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from decimal import Decimal
 
 from quarterday.core.claims.record import claims_in, window
 from quarterday.core.dates import Period, add_years
@@ -57,19 +56,8 @@ def _replays(case: Case, years: int) -> Iterator[Replay]:
     for back in range(years, 0, -1):
         year = Period(add_years(case.renewal, -back), add_years(case.renewal, 1 - back))
         for claim in claims_in(case, year):
-            amount = ground_up(claim)
-            if amount > 0:
-                yield Replay(claim, _loss(case, claim, amount), back)
-
-
-def ground_up(claim: Claim) -> Decimal:
-    """Return what a claim cost before any deductible: what was incurred, and the deductible.
-
-    Loss runs show what the insurer paid; zero where that was nothing.
-    """
-    if claim.incurred <= 0:
-        return Decimal(0)
-    return claim.incurred + (claim.deductible or Decimal(0))
+            if claim.ground_up > 0:
+                yield Replay(claim, _loss(case, claim), back)
 
 
 def component_of(case: Case, claim: Claim) -> str:
@@ -83,14 +71,14 @@ def component_of(case: Case, claim: Claim) -> str:
     return "contents" if building is not None and building.ownership == "rent" else "building"
 
 
-def _loss(case: Case, claim: Claim, amount: Decimal) -> Loss:
+def _loss(case: Case, claim: Claim) -> Loss:
     component = component_of(case, claim)
     return Loss(
         id=claim.number,
         cause=claim.cause,
         place=_place(case, claim, component),
         date_of_loss=claim.date_of_loss,
-        amounts={component: amount},
+        amounts={component: claim.ground_up},
     )
 
 
@@ -105,7 +93,10 @@ def _place(case: Case, claim: Claim, component: str) -> str:
 def _assumptions(replays: tuple[Replay, ...]) -> Iterator[Words]:
     if not replays:
         return
-    unknown = sum(replay.claim.deductible is None for replay in replays)
+    unknown = sum(
+        replay.claim.deductible is None and not replay.claim.includes_deductible
+        for replay in replays
+    )
     if unknown:
         yield words("losses-assumed-deductible", n=unknown)
     yield words("losses-assumed-one-thing")

@@ -1,24 +1,30 @@
 ## The record
 
-claims-incurred-label = What claims cost from { $start } to { $end }
+claims-incurred-label = What claims cost the insurer from { $start } to { $end }
 claims-incurred-how = { $n ->
     [one] One claim: paid plus set aside, less recovered.
    *[other] The sum of { $n } claims: paid plus set aside, less recovered.
 }
-claims-net-label = What claims cost after deductibles, from { $start } to { $end }
-claims-net-how = { $n ->
-    [one] One claim less its deductible.
-   *[other] The sum of { $n } claims, each less its deductible.
+claims-ground-up-label = What claims came to with deductibles, from { $start } to { $end }
+claims-ground-up-how = { $n ->
+    [one] One claim with its deductible.
+   *[other] The sum of { $n } claims, each with its deductible.
 }
 claims-water-share-label = Share of claims caused by water, from { $start } to { $end }
 claims-water-share-how = Water claims, divided by all { $n } claims.
 claims-water-cost-share-label = Share of claims money spent on water, from { $start } to { $end }
 claims-water-cost-share-how = What water claims cost, divided by what all { $n } claims cost.
 claims-claim-label = Claim of { $day }: { $cause }
-claims-claim-how = Paid plus still set aside, less recovered.
-claims-claim-net-label = Claim of { $day } after its deductible: { $cause }
-claims-claim-net-how = What the claim cost, less its deductible; never below zero.
-claims-claim-net-how-unknown = What the claim cost. Its deductible is not on file, so nothing is taken off.
+claims-claim-how = { $case ->
+    [less] Paid plus still set aside, less recovered, less the deductible that the loss run counts in; never below zero.
+   *[as-shown] Paid plus still set aside, less recovered.
+}
+claims-claim-ground-up-label = Claim of { $day } with its deductible: { $cause }
+claims-claim-ground-up-how = { $case ->
+    [shown] Paid plus still set aside, less recovered. The loss run counts the deductible in.
+    [unknown] What the claim cost the insurer. Its deductible is not on file, so nothing is added.
+   *[more] What the claim cost the insurer, and the deductible. Nothing where the insurer paid nothing.
+}
 claims-cause = { $cause }
 
 ## Water
@@ -57,10 +63,10 @@ claims-trended = Claim of { $day } at the prices of the renewal: { $cause }
 claims-how-not-trended = As it was then. No index for this kind of claim is known here.
 claims-experience-premium = Premium of { $years } years at today's price, as far as the days have passed
 claims-experience-how-premium = The yearly premium of the terms that end now, before tax, for each year up to today. Earlier prices are not on file.
-claims-experience-net = What claims cost the insurer in { $years } years
-claims-experience-how-net = The sum of all claims, each less its deductible.
+claims-experience-incurred = What claims cost the insurer in { $years } years
+claims-experience-how-incurred = The sum of all claims: paid plus set aside, less recovered.
 claims-experience-capped = The same, with each claim counted up to a cap
-claims-experience-how-capped = The sum of all claims, each less its deductible and counted up to the cap. One large event should not stand for many years.
+claims-experience-how-capped = The sum of all claims, each counted up to the cap. One large event should not stand for many years.
 claims-experience-ratio = Claims as a share of the premium, { $years } years
 claims-experience-how-ratio = Claims divided by premium. The premium is today's, the claims are at the prices of their own year.
 claims-experience-capped-ratio = Claims, each up to a cap, as a share of the premium, { $years } years
@@ -69,7 +75,7 @@ claims-experience-title = Claims took { $share } of what { $years ->
     [one] one year
    *[other] { $years } years
 } of your premium come to
-claims-experience-means = Since { $start } your premium at today's price comes to { $premium }. The insurer paid or set aside { $net } for { $n ->
+claims-experience-means = Since { $start } your premium at today's price comes to { $premium }. The insurer paid or set aside { $incurred } for { $n ->
     [one] one claim
    *[other] { $n } claims
 }, large ones counted in part. An insurer that pays more than it takes raises prices or deductibles, the part you pay yourself.

@@ -206,6 +206,7 @@ field-description = What happened
 field-paid = Paid
 field-outstanding = Still set aside
 field-recovered = Recovered
+field-includes-deductible = Amounts count the deductible in
 field-status = Status
 field-last-movement-on = Last movement
 

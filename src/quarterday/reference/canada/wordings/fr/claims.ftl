@@ -1,24 +1,30 @@
 ## The record
 
-claims-incurred-label = Coût des sinistres du { $start } au { $end }
+claims-incurred-label = Coût des sinistres pour l'assureur du { $start } au { $end }
 claims-incurred-how = { $n ->
     [one] Un sinistre : payé, plus réservé, moins récupéré.
    *[other] La somme de { $n } sinistres : payé, plus réservé, moins récupéré.
 }
-claims-net-label = Coût des sinistres après franchise, du { $start } au { $end }
-claims-net-how = { $n ->
-    [one] Un sinistre, moins sa franchise.
-   *[other] La somme de { $n } sinistres, chacun moins sa franchise.
+claims-ground-up-label = Montant des sinistres, franchises comprises, du { $start } au { $end }
+claims-ground-up-how = { $n ->
+    [one] Un sinistre, franchise comprise.
+   *[other] La somme de { $n } sinistres, chacun avec sa franchise.
 }
 claims-water-share-label = Part des sinistres causés par l'eau, du { $start } au { $end }
 claims-water-share-how = Les sinistres d'eau, divisés par les { $n } sinistres en tout.
 claims-water-cost-share-label = Part de l'eau dans le coût des sinistres, du { $start } au { $end }
 claims-water-cost-share-how = Le coût des sinistres d'eau, divisé par le coût des { $n } sinistres en tout.
 claims-claim-label = Sinistre du { $day } : { $cause }
-claims-claim-how = Payé, plus réservé, moins récupéré.
-claims-claim-net-label = Sinistre du { $day } après franchise : { $cause }
-claims-claim-net-how = Le coût du sinistre, moins sa franchise; jamais sous zéro.
-claims-claim-net-how-unknown = Le coût du sinistre. Sa franchise n'est pas au dossier; rien n'est donc retranché.
+claims-claim-how = { $case ->
+    [less] Payé, plus réservé, moins récupéré, moins la franchise que le relevé compte; jamais sous zéro.
+   *[as-shown] Payé, plus réservé, moins récupéré.
+}
+claims-claim-ground-up-label = Sinistre du { $day }, franchise comprise : { $cause }
+claims-claim-ground-up-how = { $case ->
+    [shown] Payé, plus réservé, moins récupéré. Le relevé compte la franchise.
+    [unknown] Le coût du sinistre pour l'assureur. La franchise n'est pas au dossier; rien n'est donc ajouté.
+   *[more] Le coût du sinistre pour l'assureur, plus la franchise. Rien si l'assureur n'a rien payé.
+}
 claims-cause = { $cause }
 
 ## Water
@@ -54,10 +60,10 @@ claims-trended = Sinistre du { $day } aux prix du renouvellement : { $cause }
 claims-how-not-trended = Tel qu'il était. Aucun indice n'est connu ici pour ce genre de sinistre.
 claims-experience-premium = Prime de { $years } ans au prix d'aujourd'hui, pour les jours écoulés
 claims-experience-how-premium = La prime annuelle des conditions qui prennent fin, avant taxe, pour chaque année jusqu'à aujourd'hui. Les prix d'avant ne sont pas au dossier.
-claims-experience-net = Coût des sinistres pour l'assureur en { $years } ans
-claims-experience-how-net = La somme de tous les sinistres, chacun moins sa franchise.
+claims-experience-incurred = Coût des sinistres pour l'assureur en { $years } ans
+claims-experience-how-incurred = La somme de tous les sinistres : payé, plus réservé, moins récupéré.
 claims-experience-capped = Le même coût, chaque sinistre étant plafonné
-claims-experience-how-capped = La somme de tous les sinistres, chacun moins sa franchise et compté jusqu'au plafond. Un seul gros sinistre ne doit pas représenter plusieurs années.
+claims-experience-how-capped = La somme de tous les sinistres, chacun compté jusqu'au plafond. Un seul gros sinistre ne doit pas représenter plusieurs années.
 claims-experience-ratio = Part de la prime prise par les sinistres, { $years } ans
 claims-experience-how-ratio = Les sinistres, divisés par la prime. La prime est celle d'aujourd'hui, les sinistres sont aux prix de leur année.
 claims-experience-capped-ratio = Part de la prime prise par les sinistres plafonnés, { $years } ans
@@ -66,7 +72,7 @@ claims-experience-title = Les sinistres ont pris { $share } de { $years ->
     [1] un an
    *[other] { $years } ans
 } de votre prime
-claims-experience-means = Depuis le { $start }, votre prime au prix d'aujourd'hui donne { $premium }. L'assureur a payé ou réservé { $net } pour { $n ->
+claims-experience-means = Depuis le { $start }, votre prime au prix d'aujourd'hui donne { $premium }. L'assureur a payé ou réservé { $incurred } pour { $n ->
     [0] aucun sinistre
     [one] un sinistre
    *[other] { $n } sinistres

@@ -206,6 +206,7 @@ field-description = Ce qui s'est passé
 field-paid = Payé
 field-outstanding = Encore en réserve
 field-recovered = Récupéré
+field-includes-deductible = Les montants comptent la franchise
 field-status = État
 field-last-movement-on = Dernier mouvement
 
