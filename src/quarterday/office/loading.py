@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
 
 from django.db import transaction
 
+from quarterday.catalogue.speech import Speech
 from quarterday.core.file.entry import Draft
 from quarterday.core.file.fold import File
 from quarterday.core.reference import Reference
@@ -16,6 +18,8 @@ from quarterday.intake.exposure.tables import codes
 from quarterday.intake.map import match
 from quarterday.intake.parse import Parsed, parse
 from quarterday.intake.plan import Plan, plan
+from quarterday.intake.preview import preview as sentences
+from quarterday.intake.preview import understood
 from quarterday.intake.profile import NO_PROFILE, Profile
 from quarterday.store import ledger, originals, seals, setup, whole_book
 from quarterday.store.refusals import UnknownFile
@@ -70,6 +74,19 @@ def preview(path: Path, reference: Reference, profile: Profile = NO_PROFILE) -> 
             registrations=whole_book.registrations(),
         )
     return Loading(parsed, planned, seen)
+
+
+def plain(planned: Loading, speech: Speech) -> dict[str, Any]:
+    """Return what loading would do, as JSON can hold it: counts, the mapping, and the sentences."""
+    made = planned.plan
+    counts = {status: len(made.with_status(status)) for status in ("new", "changed", "unchanged")}
+    counts |= {kind: len(made.of(kind)) for kind in ("refused", "asks", "note")}
+    return {
+        "document": planned.parsed.document,
+        **counts,
+        "mapping": [speech.say(sentence) for sentence in understood(made.map)],
+        "sentences": [speech.say(sentence) for sentence in sentences(made)],
+    }
 
 
 def accept(

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from multiprocessing import get_context
 from pathlib import Path
+from typing import Any
 
 from quarterday.core.file.entry import Draft, Origin
 from quarterday.core.file.fold import File
@@ -65,6 +66,16 @@ class Built:
     composed: Composed
     document: str
     path: Path
+
+    @property
+    def plain(self) -> dict[str, Any]:
+        """What was built, as JSON can hold it, without where it was written."""
+        made = self.composed
+        return {
+            "file": made.file, "renewal": made.renewal.isoformat(), "language": made.language,
+            "version": made.version, "as_of": made.as_of.isoformat(), "draft": made.is_draft,
+            "sha256": self.document, "enclosed": [paper for paper, _ in made.enclosed],
+        }  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,7 @@ from typing import Any
 from quarterday.catalogue.speech import Speech
 from quarterday.core.figure import Fact, Figure, Node, Parameter, Source
 from quarterday.core.file.entry import Entry, Origin
+from quarterday.core.file.fold import File, Held
 from quarterday.core.money import Money
 from quarterday.core.reference import IndexRelease
 from quarterday.core.review.finding import Finding
@@ -118,6 +119,23 @@ def review(done: Review, speech: Speech) -> Plain:
         "findings": [finding(found, speech) for found in done.findings],
         "agenda": [found.id for found in done.agenda],
         "releases": [release(used) for used in done.releases],
+    }
+
+
+def file(known: File) -> Plain:
+    """Return what a file holds, record by record, each with where it came from."""
+    held = [record(one) for one in known.held.values()]
+    return {"file": known.id, "seq": known.seq, "records": held}
+
+
+def record(held: Held) -> Plain:
+    """Return a record of a file without the fields that are not known."""
+    return {
+        "kind": held.record.kind,
+        "key": held.record.key,
+        "seq": held.entry.seq,
+        "record": held.record.model_dump(mode="json", exclude_none=True),
+        "origin": origin(held.entry.origin),
     }
 
 

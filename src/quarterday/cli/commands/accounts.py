@@ -12,7 +12,7 @@ from quarterday.cli.options import DAY, due_option, json_option, needs_store, sc
 from quarterday.cli.screen import Screen
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import Record, Terms
-from quarterday.core.money import Money, total
+from quarterday.core.money import total
 from quarterday.core.words import Rate, Term
 from quarterday.office import plain
 
@@ -41,12 +41,13 @@ def list_renewals(
     context: click.Context, due: tuple[date, date] | None, search: str, as_json: bool
 ) -> None:
     """List the renewals by date."""
+    from quarterday.office.listing import plain as plain_line
     from quarterday.office.listing import renewals
 
     screen = screen_of(context)
     found = renewals(due, search)
     if as_json:
-        screen.json([_plain(listed) for listed in found])
+        screen.json([plain_line(listed) for listed in found])
         return
     heads = tuple(screen.words(f"cli-{head}") for head in
                   ("file", "name", "province-short", "renewal", "offered", "change"))  # fmt: skip
@@ -54,35 +55,17 @@ def list_renewals(
     screen.say("cli-files", n=len(found))
 
 
-def _plain(listed: Listed) -> dict[str, object]:
-    from quarterday.office.listing import change
-
-    return {
-        "file": listed.file,
-        "name": listed.name,
-        "province": listed.province,
-        "renewal": plain.value(listed.renewal_date),
-        "premium_expiring": plain.value(_premium(listed, listed.premium_expiring)),
-        "premium_offered": plain.value(_premium(listed, listed.premium_offered)),
-        "change": plain.value(change(listed)),
-    }
-
-
-def _premium(listed: Listed, amount: Decimal | None) -> Money | None:
-    return Money(amount, listed.currency) if amount is not None else None
-
-
 def _row(screen: Screen, listed: Listed) -> tuple[str, ...]:
-    from quarterday.office.listing import change
+    from quarterday.office.listing import change, premium
 
     say, ratio = screen.speech.say, change(listed)
-    premium = _premium(listed, listed.premium_offered or listed.premium_expiring)
+    newest = premium(listed, listed.premium_offered or listed.premium_expiring)
     return (
         listed.file,
         listed.name,
         listed.province,
         listed.renewal_date.isoformat() if listed.renewal_date else "–",
-        say(premium) if premium else "–",
+        say(newest) if newest else "–",
         say(Rate(ratio)) if ratio is not None else "–",
     )
 
@@ -100,10 +83,7 @@ def show(context: click.Context, file: str, as_known: date | None, as_json: bool
     screen = screen_of(context)
     known = ledger.load(file, known_at=end_of(as_known))
     if as_json:
-        held = [{"kind": h.record.kind, "key": h.record.key, "seq": h.entry.seq,
-                 "record": h.record.model_dump(mode="json", exclude_none=True),
-                 "origin": plain.origin(h.entry.origin)} for h in known.held.values()]  # fmt: skip
-        screen.json({"file": known.id, "seq": known.seq, "records": held})
+        screen.json(plain.file(known))
         return
     screen.line(f"{known.id}  {known.organisation.name}", style="bold")
     if known.renewal:

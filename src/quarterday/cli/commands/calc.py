@@ -4,38 +4,13 @@ from __future__ import annotations
 
 import json
 import sys
-from collections.abc import Callable, Mapping
 from typing import Any
 
 import click
 
 from quarterday.cli.options import screen_of
 from quarterday.cli.screen import Screen
-from quarterday.core.income import calc as income
-from quarterday.core.premium import calc as premium
-from quarterday.core.premium import calc_payments as payments
-from quarterday.core.premium import calc_tables as tables
-from quarterday.core.risk import calc as risk
-from quarterday.core.terms import calc as terms
-from quarterday.core.values import calc as values
-from quarterday.core.words import Words
-
-Calculation = Callable[..., Mapping[str, Any]]
-CALCULATIONS: Mapping[str, Calculation] = {
-    "coinsurance": values.coinsurance,
-    "index-value": values.index_value,
-    "income": income.income,
-    "tax": premium.tax,
-    "settle": terms.settle,
-    "apportion": premium.apportion,
-    "credibility": risk.credibility,
-    "limited-mean": risk.limited_mean,
-    "apportion-table": tables.apportion_table,
-    "split-change": tables.split_change,
-    "instalments": payments.instalments,
-    "apr": payments.apr,
-    "earned": payments.earned,
-}
+from quarterday.office.calculating import CALCULATIONS, calculated
 
 
 @click.command()
@@ -46,19 +21,7 @@ def calc(context: click.Context, name: str, text: str | None) -> None:
     """Run one calculation: NAME, its inputs as JSON; the result is JSON with its steps."""
     screen = screen_of(context)
     given = _read(screen, sys.stdin.read() if text is None else text)
-    done = CALCULATIONS[name](given, screen.reference)
-    screen.json(_spoken(screen, done))
-
-
-def _spoken(screen: Screen, done: Any) -> Any:  # noqa: ANN401 - whatever JSON can hold
-    """Return a result with its sentences spoken."""
-    if isinstance(done, Words):
-        return screen.speech.say(done)
-    if isinstance(done, Mapping):
-        return {key: _spoken(screen, part) for key, part in done.items()}
-    if isinstance(done, list | tuple):
-        return [_spoken(screen, part) for part in done]
-    return done
+    screen.json(calculated(name, given, screen.reference, screen.speech))
 
 
 def _read(screen: Screen, text: str) -> dict[str, Any]:

@@ -67,19 +67,13 @@ def load(
 
 
 def _show(screen: Screen, planned: Loading, as_json: bool) -> None:
-    from quarterday.intake.preview import preview, understood
+    from quarterday.office import loading
 
-    said = [screen.speech.say(sentence) for sentence in preview(planned.plan)]
-    mapping = [screen.speech.say(sentence) for sentence in understood(planned.plan.map)]
+    told = loading.plain(planned, screen.speech)
     if as_json:
-        plan = planned.plan
-        counts = {
-            status: len(plan.with_status(status)) for status in ("new", "changed", "unchanged")
-        }
-        counts |= {kind: len(plan.of(kind)) for kind in ("refused", "asks", "note")}
-        screen.json({"document": planned.parsed.document, **counts, "mapping": mapping,
-                     "sentences": said})  # fmt: skip
+        screen.json(told)
         return
+    said, mapping = told["sentences"], told["mapping"]
     screen.line(said[0], style="bold")
     for sentence in said[1:]:
         screen.line(f"– {sentence}")

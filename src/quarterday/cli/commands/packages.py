@@ -64,7 +64,7 @@ def _tell(screen: Screen, results: Iterable[object], as_json: bool) -> None:
     built = sorted((r for r in results if isinstance(r, Built)), key=lambda b: b.path)
     withheld = [r for r in results if isinstance(r, Withheld)]
     if as_json:
-        screen.json({"built": [_plain(b) for b in built],
+        screen.json({"built": [{**b.plain, "path": str(b.path)} for b in built],
                      "withheld": [{"file": w.file, "reason": screen.speech.say(w.reason)}
                                   for w in withheld]})  # fmt: skip
         return
@@ -74,19 +74,6 @@ def _tell(screen: Screen, results: Iterable[object], as_json: bool) -> None:
         screen.say("cli-built-many", n=len(built), drafts=sum(b.composed.is_draft for b in built))
     for one in withheld:
         screen.line(screen.speech.say(one.reason))
-
-
-def _plain(built: object) -> dict[str, object]:
-    from quarterday.office.packages import Built
-
-    assert isinstance(built, Built)
-    made = built.composed
-    return {
-        "file": made.file, "renewal": made.renewal.isoformat(), "language": made.language,
-        "version": made.version, "as_of": made.as_of.isoformat(), "draft": made.is_draft,
-        "path": str(built.path), "sha256": built.document,
-        "enclosed": [paper for paper, _ in made.enclosed],
-    }  # fmt: skip
 
 
 def _enclosed(screen: Screen, built: object) -> None:

@@ -127,19 +127,19 @@ def _question(screen: Screen, asked: Asked) -> None:
                 indent=2)  # fmt: skip
 
 
-def _flat(screen: Screen, flat: Flat, as_json: bool) -> Plain:
-    file = flat.files[0] if len(flat.files) == 1 else None
-    said = screen.words("returns-flat", name=flat.looked.name)
-    hint = screen.words("returns-flat-next", file=file or "FILE", name=flat.looked.name,
-                        form=flat.forms[0] if len(flat.forms) == 1 else "FORM")  # fmt: skip
+def _flat(screen: Screen, read: Flat, as_json: bool) -> Plain:
+    from quarterday.office import proposals
+
+    told = proposals.flat(read, screen.speech)
     if not as_json:
-        screen.line(said)
-        screen.line(hint)
-    return {"document": flat.looked.document, "files": list(flat.files),
-            "forms": list(flat.forms), "notes": [said, hint]}  # fmt: skip
+        for note in told["notes"]:
+            screen.line(note)
+    return told
 
 
 def _show(screen: Screen, reading: Reading, kept: Kept | None, as_json: bool) -> Plain:
+    from quarterday.office import proposals
+
     if not as_json:
         _lines(screen, reading)
         if kept:
@@ -147,17 +147,7 @@ def _show(screen: Screen, reading: Reading, kept: Kept | None, as_json: bool) ->
                         refused=len(kept.refused))  # fmt: skip
         elif reading.proposals:
             screen.tell("cli-read-next")
-    return {
-        "file": reading.file,
-        "renewal": reading.stamp.renewal.isoformat(),
-        "document": reading.looked.document if reading.looked else None,
-        "forms": list(reading.proposed.filled),
-        "notes": [screen.speech.say(note) for note in reading.notes],
-        "proposals": [_plain(screen, one) for one in reading.proposals],
-        "taken": list(kept.taken) if kept else [],
-        "refused": list(kept.refused) if kept else [],
-        "entries": len(kept.entries) if kept else 0,
-    }
+    return proposals.reading(reading, kept, screen.speech)
 
 
 def _lines(screen: Screen, reading: Reading) -> None:
@@ -182,16 +172,3 @@ def _line(screen: Screen, one: Proposal) -> None:
     screen.line(screen.speech.say(sentence(one)), indent=2)
     if one.why:
         screen.line(screen.speech.say(one.why), indent=2)
-
-
-def _plain(screen: Screen, one: Proposal) -> Plain:
-    from quarterday.intake.forms.telling import sentence, value
-
-    speech = screen.speech
-    return {
-        "field": one.name, "form": one.form, "kind": one.kind, "key": one.key,
-        "of": one.field, "status": one.status, "can_be_taken": one.edit is not None,
-        "was": speech.say(value(one, one.was)), "now": speech.say(value(one, one.now)),
-        "said": speech.say(value(one, one.said)),
-        "sentence": speech.say(sentence(one)), "why": speech.say(one.why) if one.why else None,
-    }  # fmt: skip

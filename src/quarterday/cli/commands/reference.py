@@ -13,7 +13,7 @@ from quarterday.cli.screen import Screen
 from quarterday.core.reference import Cause, CoverageType
 from quarterday.core.review.rules import RULES
 from quarterday.core.words import Term
-from quarterday.office import plain
+from quarterday.office import catalogues
 
 
 @click.command()
@@ -23,10 +23,7 @@ def rules(context: click.Context, as_json: bool) -> None:
     """List the rules of the review and what they rest on."""
     screen = screen_of(context)
     if as_json:
-        screen.json([
-            {"id": r.id, "looks_at": r.looks_at, "parameters": list(r.parameters), "basis": r.basis}
-            for r in RULES
-        ])  # fmt: skip
+        screen.json(catalogues.rules())
         return
     heads = (screen.words("cli-rule"), screen.words("cli-looks-at"), screen.words("cli-basis"))
     screen.table(heads, ((rule.id, rule.looks_at, rule.basis) for rule in RULES))
@@ -38,10 +35,10 @@ def rules(context: click.Context, as_json: bool) -> None:
 def causes(context: click.Context, as_json: bool) -> None:
     """List the causes of loss."""
     screen = screen_of(context)
-    entries = screen.reference.causes.values()
     if as_json:
-        screen.json([cause.model_dump(mode="json") for cause in entries])
+        screen.json(catalogues.causes(screen.reference))
         return
+    entries = screen.reference.causes.values()
     heads = (screen.words("cli-id"), screen.words("cli-name"), screen.words("cli-water"))
     screen.table(heads, ((c.id, c.name[screen.language], _water(screen, c)) for c in entries))
 
@@ -60,15 +57,15 @@ def coverages(context: click.Context, as_json: bool, id: str | None) -> None:
     library = screen.reference.coverages
     if id is not None and id not in library:
         raise click.BadParameter(screen.words("cli-no-coverage", coverage=id))
-    chosen = [library[id]] if id else list(library.values())
     if as_json:
-        screen.json([coverage.model_dump(mode="json", exclude_none=True) for coverage in chosen])
+        every = catalogues.coverages(screen.reference)
+        screen.json([one for one in every if id in {None, one["id"]}])
     elif id:
-        _one_coverage(screen, chosen[0])
+        _one_coverage(screen, library[id])
     else:
         heads = (screen.words("cli-id"), screen.words("cli-family"), screen.words("cli-name"))
         rows = ((c.id, screen.speech.say(Term("family", c.family)), c.name[screen.language])
-                for c in chosen)  # fmt: skip
+                for c in library.values())  # fmt: skip
         screen.table(heads, rows)
 
 
@@ -90,12 +87,10 @@ def _one_coverage(screen: Screen, coverage: CoverageType) -> None:
 def parameters(context: click.Context, as_json: bool, as_of: date) -> None:
     """List the dated parameters as in force on a day, with their sources."""
     screen = screen_of(context)
-    found = [series.on(as_of) for series in screen.reference.parameters.values()
-             if series.values[0].since <= as_of]  # fmt: skip
     if as_json:
-        screen.json([plain.node(parameter, screen.speech) for parameter in found])
+        screen.json(catalogues.parameters(screen.reference, as_of, screen.speech))
         return
-    for parameter in found:
+    for parameter in catalogues.in_force(screen.reference, as_of):
         said = screen.speech.parts(parameter)
         screen.line(f"{parameter.id}  {said.value}", style="bold")
         screen.line(" ".join(filter(None, (f"{said.label}.", said.how, said.caution))), indent=2)

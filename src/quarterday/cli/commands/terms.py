@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 import click
 
@@ -17,15 +17,12 @@ from quarterday.core.review.case import VERSIONS, Version
 from quarterday.core.terms.losses.loss import Loss
 from quarterday.core.terms.settling.refusals import Refused
 from quarterday.core.terms.settling.settlement import Settlement
-from quarterday.office import plain
+from quarterday.office import outcomes
 
 if TYPE_CHECKING:
     from quarterday.core.review.case import Case
-    from quarterday.core.terms.losses.scaling import Scaled
     from quarterday.core.terms.settling.outcomes import Outcome
     from quarterday.office.terms import Comparison, Tried
-
-Plain = dict[str, Any]
 
 
 @click.command()
@@ -51,7 +48,7 @@ def pay(
         told = _loss(screen, loss, tried)
         _one(screen, office.paid(case, terms, told), _name(screen, told), as_json)
     elif as_json:
-        screen.json([_tried(screen, *one) for one in tried])
+        screen.json([outcomes.tried(*one, screen.speech) for one in tried])
     else:
         _all(screen, case, tried)
 
@@ -65,12 +62,8 @@ def _loss(screen: Screen, said: str, tried: Tried) -> Loss:
         raise click.BadParameter(screen.words("cli-no-loss", loss=said, known=tuple(found)))
     loss = found[said].loss
     if loss is None:
-        raise click.BadParameter(_why_not(screen, found[said]))
+        raise click.BadParameter(outcomes.why_not(found[said], screen.speech))
     return loss
-
-
-def _why_not(screen: Screen, scaled: Scaled) -> str:
-    return screen.speech.say(scaled.why_not) if scaled.why_not else ""
 
 
 def _name(screen: Screen, loss: Loss) -> str:
@@ -81,7 +74,7 @@ def _name(screen: Screen, loss: Loss) -> str:
 def _one(screen: Screen, done: Settlement, name: str, as_json: bool) -> None:
     say = screen.speech.say
     if as_json:
-        screen.json(_settled(screen, done))
+        screen.json(outcomes.settled(done, screen.speech))
         return
     screen.line(name, style="bold")
     for part in done.parts:
@@ -94,35 +87,15 @@ def _one(screen: Screen, done: Settlement, name: str, as_json: bool) -> None:
     screen.say("caution-wording-governs")
 
 
-def _settled(screen: Screen, done: Settlement) -> Plain:
-    return {
-        "loss": done.loss.id,
-        "total": plain.value(done.total.money),
-        "paid": plain.value(done.paid.money),
-        "borne": plain.value(done.borne.money),
-        "paid_by": {payer: plain.value(figure.money) for payer, figure in done.by_payer},
-        "borne_by_reason": {reason: plain.value(f.money) for reason, f in done.by_reason},
-        "steps": [screen.speech.say(step) for step in done.steps],
-        "cautions": [screen.speech.say(caution) for caution in done.cautions],
-    }
-
-
-def _tried(screen: Screen, scaled: Scaled, outcome: Outcome | None) -> Plain:
-    shown = {"id": scaled.of.id, "name": scaled.of.name[screen.language]}
-    if outcome is None:
-        return {**shown, "why_not": _why_not(screen, scaled)}
-    if isinstance(outcome.after, Refused):
-        return {**shown, "why_not": screen.speech.say(outcome.after.words)}
-    return {**shown, **_settled(screen, outcome.after)}
-
-
 def _all(screen: Screen, case: Case, tried: Tried) -> None:
     screen.line(f"{case.file.id}  {case.file.organisation.name}", style="bold")
     heads = tuple(screen.words(f"cli-{head}") for head in ("loss", "lost", "paid", "borne"))
     screen.table(heads, _rows(screen, tried), right="123")
     for scaled, outcome in tried:
         if outcome is None:
-            screen.line(f"{scaled.of.name[screen.language]}: {_why_not(screen, scaled)}")
+            screen.line(
+                f"{scaled.of.name[screen.language]}: {outcomes.why_not(scaled, screen.speech)}"
+            )
     screen.say("cli-pay-hint", file=case.file.id)
     screen.say("caution-wording-governs")
 
@@ -163,7 +136,7 @@ def compare(
     case = office.case_of(file, screen.reference, as_of)
     found = office.compared(case, office.version(case, before), office.version(case, after))
     if as_json:
-        screen.json(_compared(screen, case, found))
+        screen.json(outcomes.compared(case, found, screen.speech))
         return
     screen.line(f"{case.file.id}  {case.file.organisation.name}", style="bold")
     _differences(screen, case, found)
@@ -181,8 +154,8 @@ def _differences(screen: Screen, case: Case, found: Comparison) -> None:
         screen.line(f"{way} · {screen.speech.say(said)}")
 
 
-def _outcomes(screen: Screen, outcomes: Iterable[Outcome]) -> None:
-    rows = [_row(screen, outcome) for outcome in outcomes]
+def _outcomes(screen: Screen, found: Iterable[Outcome]) -> None:
+    rows = [_row(screen, outcome) for outcome in found]
     if not rows:
         return
     screen.line()
@@ -208,29 +181,3 @@ def _past(screen: Screen, found: Comparison) -> None:
                after=past.after.money)  # fmt: skip
     for assumed in past.history.assumed:
         screen.line(screen.speech.say(assumed), indent=2)
-
-
-def _compared(screen: Screen, case: Case, found: Comparison) -> Plain:
-    say = screen.speech.say
-    return {
-        "file": case.file.id,
-        "before": found.before.key,
-        "after": found.after.key,
-        "differences": [
-            {"kind": d.kind, "coverage": d.coverage, "location": d.location,
-             "direction": d.direction, "more_borne": plain.value(d.more_borne),
-             "sentence": say(d.sentence(case.building_name(d.location)))}
-            for d in found.differences
-        ],
-        "losses": [_both(o) for _, o in found.tried if o is not None],
-        "past": {"claims": len(found.past.outcomes), "before": plain.value(found.past.before.money),
-                 "after": plain.value(found.past.after.money)},
-    }  # fmt: skip
-
-
-def _both(outcome: Outcome) -> Plain:
-    sides = {"before": outcome.before, "after": outcome.after}
-    borne = {n: None if isinstance(s, Refused) else plain.value(s.borne.money)
-             for n, s in sides.items()}  # fmt: skip
-    return {"loss": outcome.loss.id, **borne, "can_say": outcome.can_say,
-            "more_borne": plain.value(outcome.more_borne)}  # fmt: skip
