@@ -22,7 +22,6 @@ from quarterday.core.money import Money
 from quarterday.core.premium.table import PremiumTable
 from quarterday.core.review.case import VERSIONS, Version
 from quarterday.core.review.finding import Finding
-from quarterday.core.terms.compare import compare
 from quarterday.core.words import Rate, Term, words
 from quarterday.office.showing import Shown
 from quarterday.papers.building_values import data as building_values
@@ -181,9 +180,8 @@ def _rows(
 
 
 def _differences(shown: Shown, speech: Speech) -> Differences:
-    before, after = shown.case.expiring, shown.case.offered
     found: dict[tuple[str, str], list[Told]] = {}
-    for difference in compare(before, after) if before and after else ():
+    for difference in shown.case.changes:
         said = {
             "direction": difference.direction,
             "text": speech.say(difference.phrase),

@@ -410,6 +410,17 @@ def test_none_only_indexed_and_unknown_are_told_apart(
     assert bool(dated) == bool(bases)
 
 
+@pytest.mark.parametrize(("valued_on", "reaches"), [("2016-12-31", False), ("2017-01-01", True)])
+def test_a_value_from_before_the_index_begins_is_told_in_a_sentence(
+    case_of: CaseOf, valued_on: str, reaches: bool
+) -> None:
+    """Statistics Canada, table 18-10-0289-01: its series begin with the first quarter of 2017."""
+    made = valued(valued_on=date.fromisoformat(valued_on))
+    found = one(valuation_stale(case_of(building(), made, offered(line(limit=9_000_000)))))
+    told = {reason.id for reason in found.priority.reasons}
+    assert ("values-not-indexed-old" in told) is not reaches
+
+
 def test_a_valuation_that_comes_after_the_review_s_day_cures_nothing_yet(case_of: CaseOf) -> None:
     later = valued(valued_on=date(2026, 12, 1))
     found = one(valuation_stale(case_of(building(), later, offered(line(limit=9_000_000)))))

@@ -192,8 +192,11 @@ FORMS: tuple[tuple[dict[str, Any], str], ...] = (
     ({"deductible_percent_of": "limit", "deductible_maximum": 5000}, "neutral"),
     ({"deductible_percent_of": "value"}, "cannot say"),
     ({"deductible_percent_of": "loss", "deductible_minimum": 5001}, "worse"),
-    ({"deductible_percent_of": "loss", "deductible_minimum": 5000}, "cannot say"),
+    ({"deductible_percent_of": "loss", "deductible_minimum": 5000}, "worse"),
+    ({"deductible_percent_of": "loss", "deductible_minimum": 4999}, "cannot say"),
     ({"deductible_percent_of": "loss", "deductible_maximum": 4999}, "better"),
+    ({"deductible_percent_of": "value", "deductible_maximum": 5000}, "better"),
+    ({"deductible_percent_of": "value", "deductible_maximum": 5001}, "cannot say"),
 )
 
 

@@ -47,17 +47,23 @@ def _form_direction(before: Side, after: Side) -> Direction:
     percent, flat = (before, after) if _is_percent(before) else (after, before)
     amount = flat.line.deductible or NONE
     least, most = _range(percent.line)
-    if least is not None and least > amount:
+    if least == most == amount:
+        return "neutral"
+    if least is not None and least >= amount:
         to_percent: Direction = "worse"
-    elif most is not None and most < amount:
+    elif most is not None and most <= amount:
         to_percent = "better"
     else:
-        return "neutral" if least == most == amount else "cannot say"
+        return "cannot say"
     return to_percent if percent is after else MIRRORED[to_percent]
 
 
 def _range(line: Coverage) -> tuple[Decimal | None, Decimal | None]:
-    """Return the least and the most that a percentage deductible can come to; None: not known."""
+    """Return the least and the most that a percentage deductible can come to; None: not known.
+
+    A percentage of the loss or of the value comes to anything between its minimum and its maximum:
+    the terms alone do not hold the value, and the outcomes on losses say what they do not.
+    """
     least, most = line.deductible_minimum, line.deductible_maximum
     if line.deductible_percent_of == "limit" and line.limit is not None:
         amount = line.limit * (line.deductible_percent or NONE)

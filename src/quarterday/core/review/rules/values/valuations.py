@@ -51,7 +51,7 @@ def _stale(case: Case, picture: BuildingPicture, why: Doubt, kind: Kind) -> Find
         subject=about(picture.building),
         audience=("leaders", "broker"),
         kind=kind,
-        priority=Priority(Tier.RECORD, reasons=(say(f"reason-{why}"),)),
+        priority=Priority(Tier.RECORD, reasons=(say(f"reason-{why}"), *_unreached(picture))),
         title=say(f"title-{why}"),
         means=say("means"),
         todo=say("todo-unknown" if why == "unknown" else _TODO[kind]),
@@ -59,6 +59,13 @@ def _stale(case: Case, picture: BuildingPicture, why: Doubt, kind: Kind) -> Find
         encloses=FORMS if kind == "send back" else ("building-values",),
         by=asked_by(case),
     )
+
+
+def _unreached(picture: BuildingPicture) -> tuple[Words, ...]:
+    """Return why a value on file cannot be brought to today's costs; nothing where it can."""
+    if picture.valuation is None or picture.not_indexed is None:
+        return ()
+    return (picture.not_indexed,)
 
 
 def _valuation_facts(case: Case, valuation: Valuation | None) -> tuple[Node, ...]:
