@@ -121,11 +121,11 @@ def test_a_second_decision_by_somebody_who_has_not_seen_the_first_is_a_conflict(
 
 def test_a_payment_choice_and_a_note_are_recorded(book: None, signed_in: As) -> None:
     browser = signed_in("ann")
-    payment = {"plan": "twelve-months", "by": "Treasurer", "on": "2026-11-25"}
+    payment = {"plan": "ten-withdrawals", "by": "Treasurer", "on": "2026-11-25"}
     assert post(browser, "payment", **payment).status_code == 302
     assert post(browser, "note", text="They phoned.\nTwice.").status_code == 302
     file = ledger.load(FLAGSHIP)
-    assert [choice.plan for choice in file.all(PaymentChoice)] == ["twelve-months"]
+    assert [choice.plan for choice in file.all(PaymentChoice)] == ["ten-withdrawals"]
     assert [note.text for note in file.all(Note)] == ["They phoned.\nTwice."]
 
 

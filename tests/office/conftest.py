@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import UTC, date, datetime
 
 import pytest
+from tests.office.inbox import inbox  # noqa: F401 - a fixture
 
 from quarterday.core.file.entry import Draft, Origin, Place
 from quarterday.core.file.records import Contact

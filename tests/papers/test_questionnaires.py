@@ -24,6 +24,7 @@ from quarterday.core.file.records import (
 from quarterday.core.file.records.terms import Coverage, Option
 from quarterday.core.review.review import review
 from quarterday.core.review.rules.people import STEPS
+from quarterday.core.terms.agreed import option_id
 from quarterday.papers.abuse_form import data as abuse
 from quarterday.papers.asking import columns
 from quarterday.papers.decisions_form import data as decisions
@@ -240,7 +241,7 @@ def test_the_name_of_an_answer_s_field_gives_back_the_question() -> None:
     decisions.data(of)
     answered = [field_parts(n) for n in described(of) if n.endswith(".answer")]
     asked = [finding.id for finding in of.review.agenda]
-    asked += [decisions.question_of(option) for option in decisions.priced(of)]
+    asked += [option_id(option) for option in decisions.priced(of)]
     assert [question for _, question, _ in answered] == asked
 
 
@@ -258,7 +259,7 @@ def test_an_option_that_a_decision_asks_about_is_not_asked_twice() -> None:
 
 def test_an_answer_on_file_is_filled_in_with_its_words() -> None:
     option = Option(coverage="overland-flood", limit=Decimal(250_000), price=Decimal(780))
-    question = decisions.question_of(option)
+    question = option_id(option)
     said = Decision(
         renewal=RENEWAL, question=question, answer="leave-it", decided_on=date(2026, 11, 20),
         by="Ann Alder", words="Not this year",

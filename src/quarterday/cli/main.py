@@ -9,6 +9,7 @@ import click
 
 from quarterday.cli.commands import (
     accounts,
+    acts,
     books,
     calc,
     evidence,
@@ -94,6 +95,11 @@ for command in (
     packages.package,
     premium.premium,
     reading.read,
+    acts.decide,
+    acts.payment,
+    acts.deliver,
+    acts.bind,
+    acts.check,
     proof.verify,
     evidence.seal,
     evidence.evidence,

@@ -11,7 +11,7 @@ from quarterday.catalogue.speech import Speech
 from quarterday.core.words import Term, Words, words
 from quarterday.desk.request import language_of, voice
 from quarterday.office.access import Forbidden
-from quarterday.office.reviewing import Moved
+from quarterday.office.trouble import Moved
 from quarterday.store.conflict import Conflict
 from quarterday.store.refusals import Busy, NotReached, UnknownFile
 

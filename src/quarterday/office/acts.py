@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
-
-from pydantic import ValidationError
+from typing import Protocol
 
 from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.fold import File
@@ -16,19 +15,33 @@ from quarterday.core.file.records import (
     PaymentChoice,
     Record,
 )
+from quarterday.core.premium.instalments import AT_ONCE
 from quarterday.core.review.review import Review
+from quarterday.core.terms.agreed import option_id
 from quarterday.core.words import words
 from quarterday.office.access import require_drafts
-from quarterday.office.trouble import Trouble
+from quarterday.office.own_data import reference_in_use
+from quarterday.office.trouble import Trouble, made
 from quarterday.people.models import Person
 from quarterday.store import ledger
 
 
-def _origin(person: Person) -> Origin:
+class Signer(Protocol):
+    """Who acts: ``signed`` is how entries name them."""
+
+    @property
+    def signed(self) -> str:
+        """Name and address."""
+        ...
+
+
+def _origin(person: Signer) -> Origin:
     return Origin(way="person", person=person.signed)
 
 
-def _add(person: Person, file: File, act: str, record: Record, seen: int) -> tuple[Entry, ...]:
+def _add(
+    person: Signer, file: File, act: str, record: Record, seen: int | None
+) -> tuple[Entry, ...]:
     draft = Draft(act, record.kind, record.key, record.body(), _origin(person))
     return ledger.append(file.id, [draft], by=person.signed, expected_seq=seen)
 
@@ -68,7 +81,7 @@ def set_aside(
     """Set a finding aside for this renewal, for a reason; Trouble without one."""
     if not any(found.id == finding for found in done.findings):
         raise Trouble(words("acts-no-finding", finding=finding[:80]))
-    record = _made(FindingSetAside, renewal=done.renewal, finding=finding, reason=_said(reason))
+    record = made(FindingSetAside, renewal=done.renewal, finding=finding, reason=_said(reason))
     return _add(person, file, "set-aside", record, seen)
 
 
@@ -83,7 +96,7 @@ def take_up(
 
 
 def decide(  # noqa: PLR0913 - a decision has these parts
-    person: Person,
+    person: Signer,
     file: File,
     done: Review,
     *,
@@ -92,25 +105,37 @@ def decide(  # noqa: PLR0913 - a decision has these parts
     by: str,
     on: date,
     said: str,
-    seen: int,
+    seen: int | None,
 ) -> tuple[Entry, ...]:
-    """Record what the leaders decided on one question, who of them said so, and when."""
+    """Record what the leaders decided on one question, who of them said so, and when.
+
+    A question is a decision of the review, or an option of the offer.
+    """
     if on > done.as_of:
         raise Trouble(words("acts-future", day=on))
-    if question not in {f.id for f in done.findings if f.kind == "decide"}:
+    if question not in questions(file, done):
         raise Trouble(words("acts-no-finding", finding=question[:80]))
-    record = _made(Decision, renewal=done.renewal, question=question, answer=answer,
+    record = made(Decision, renewal=done.renewal, question=question, answer=answer,
                    decided_on=on, by=_said(by), words=said.strip() or None)  # fmt: skip
     return _add(person, file, "decide", record, seen)
 
 
+def questions(file: File, done: Review) -> frozenset[str]:
+    """Return every question that the leaders may answer."""
+    offered = file.terms(done.renewal, "offered")
+    options = {option_id(option) for option in (offered.options if offered else ())}
+    return frozenset(options | {f.id for f in done.findings if f.kind == "decide"})
+
+
 def choose_payment(
-    person: Person, file: File, done: Review, *, plan: str, by: str, on: date, seen: int
+    person: Signer, file: File, done: Review, *, plan: str, by: str, on: date, seen: int | None
 ) -> tuple[Entry, ...]:
-    """Record how the organisation pays the premium."""
+    """Record how the organisation pays the premium; Trouble when there is no such plan."""
     if on > done.as_of:
         raise Trouble(words("acts-future", day=on))
-    record = _made(PaymentChoice, renewal=done.renewal, plan=_said(plan), chosen_on=on,
+    if plan != AT_ONCE and plan not in reference_in_use().plans:
+        raise Trouble(words("acts-no-plan", plan=plan[:80]))
+    record = made(PaymentChoice, renewal=done.renewal, plan=_said(plan), chosen_on=on,
                    by=_said(by))  # fmt: skip
     return _add(person, file, "choose-payment", record, seen)
 
@@ -118,17 +143,10 @@ def choose_payment(
 def note(person: Person, file: File, text: str, seen: int) -> tuple[Entry, ...]:
     """Keep something in somebody's own words."""
     number = 1 + max((int(n.id) for n in file.all(Note) if n.id.isdigit()), default=0)
-    return _add(person, file, "note", _made(Note, id=str(number), text=_said(text)), seen)
+    return _add(person, file, "note", made(Note, id=str(number), text=_said(text)), seen)
 
 
 def _said(text: str) -> str:
     if not text.strip():
         raise Trouble(words("acts-empty"))
     return text.strip()
-
-
-def _made(kind: type[Record], **values: object) -> Record:
-    try:
-        return kind.model_validate(values)
-    except ValidationError:
-        raise Trouble(words("acts-not-possible")) from None

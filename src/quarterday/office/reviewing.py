@@ -13,7 +13,7 @@ from quarterday.core.reference import Reference
 from quarterday.core.review.review import Review, review
 from quarterday.core.words import words
 from quarterday.office import plain
-from quarterday.office.trouble import Trouble
+from quarterday.office.trouble import Moved
 from quarterday.store import ledger
 
 
@@ -26,10 +26,6 @@ def review_file(id: str, reference: Reference, as_of: date) -> tuple[File, Revie
 def digest(done: Review, reference: Reference) -> str:
     """Return the digest of everything a review says."""
     return hashed(canonical(plain.review(done, Speech(reference, "en"))))
-
-
-class Moved(Trouble):
-    """Raised when a file is not any more what the signer read."""
 
 
 def sign(

@@ -151,3 +151,23 @@ class Upload(models.Model):
 
     def __str__(self) -> str:
         return self.name
+
+
+class Sending(models.Model):
+    """A message that is on its way and not recorded yet; it holds a second one back."""
+
+    personal_data: ClassVar[str] = "key: the name of the person that a package is sent to"
+
+    file = models.CharField(max_length=80)
+    key = models.CharField(max_length=400)
+    at = models.DateTimeField()
+
+    class Meta:
+        """One message at a time."""
+
+        constraints: ClassVar = [
+            models.UniqueConstraint(fields=["file", "key"], name="one_sending"),
+        ]
+
+    def __str__(self) -> str:
+        return f"a message about {self.file}"

@@ -15,6 +15,7 @@ from quarterday.catalogue.speech import Speech
 from quarterday.core.dates import is_business_day
 from quarterday.core.diary.diary import PARAMETERS, STEPS, Due, diary, follow_up, last_day
 from quarterday.core.file.records import (
+    Bound,
     Building,
     Decision,
     Delivery,
@@ -23,6 +24,8 @@ from quarterday.core.file.records import (
     Operations,
     Organisation,
     PaymentChoice,
+    PolicyChecked,
+    RequestSent,
     ReviewSigned,
     Terms,
     Valuation,
@@ -319,16 +322,35 @@ def test_the_issued_policy_is_to_be_checked_within_thirty_days(case_of: CaseOf) 
     assert due(case_of(BEGUN, as_of=date(2027, 3, 3)), "policy-check").is_late
 
 
-@pytest.mark.parametrize(
-    ("signed_on", "done"), [(date(2027, 2, 3), True), (date(2027, 2, 2), False)]
-)
-def test_the_policy_is_checked_by_a_review_signed_since_it_came(
-    case_of: CaseOf, signed_on: date, done: bool
+@pytest.mark.parametrize(("seq", "done"), [(2, True), (1, False)])
+def test_the_policy_is_checked_by_who_compared_it_as_it_stands(
+    case_of: CaseOf, seq: int, done: bool
 ) -> None:
-    case = case_of(
-        BEGUN, signed(signed_on), as_of=date(2027, 2, 10), recorded_on=date(2027, 2, 3)
-    )  # fmt: skip
+    """The organisation is entry 1, the policy 2: a check that went that far has seen it."""
+    check = PolicyChecked(
+        renewal=RENEWAL, checked_on=date(2027, 2, 3), by="ann", differences=0, seq=seq
+    )
+    case = case_of(BEGUN, check, as_of=date(2027, 2, 10))
     assert due(case, "policy-check").is_done == done
+
+
+def test_a_request_that_went_to_the_insurer_ends_that_step(case_of: CaseOf) -> None:
+    asked = RequestSent(renewal=RENEWAL, number=1, sent_on=EARLY, to="x", document="d", seq=1,
+                        changes=2)  # fmt: skip
+    assert not due(case_of(as_of=EARLY), "request").is_done
+    assert due(case_of(asked, as_of=EARLY), "request").is_done
+
+
+def test_a_binder_ends_the_binding_before_the_policy_comes(case_of: CaseOf) -> None:
+    bound = Bound(renewal=RENEWAL, bound_on=EARLY, by="x", agreed=terms("offered"))
+    assert not due(case_of(as_of=EARLY), "binding").is_done
+    assert due(case_of(bound, as_of=EARLY), "binding").is_done
+
+
+def test_a_package_that_came_back_was_not_delivered(case_of: CaseOf) -> None:
+    back = delivered().model_copy(update={"came_back_on": EARLY, "came_back": "no such address"})
+    assert due(case_of(delivered(), as_of=EARLY), "delivery").is_done
+    assert not due(case_of(back, as_of=EARLY), "delivery").is_done
 
 
 def test_copies_are_done_when_every_active_lender_has_its_own(case_of: CaseOf) -> None:

@@ -258,5 +258,6 @@ def test_every_statement_is_a_change_and_so_is_taking_one_back() -> None:
     kept = entries(("edit", CHURCH), ("edit", HALL), ("withdraw", HALL))
     assert [fold("A1", kept[:n]).last_change for n in range(4)] == [0, 1, 2, 3]
     assert {
-        "review signed", "package built", "package sealed", "delivery", "request sent"
+        "review signed", "package built", "package sealed", "delivery", "request sent", "bound",
+        "policy checked",
     } == PROOF  # fmt: skip

@@ -16,13 +16,17 @@ from typing import Literal
 
 from quarterday.core.dates import add_years, next_business_day, previous_business_day
 from quarterday.core.figure import Figure, Parameter
+from quarterday.core.file.fold import File
 from quarterday.core.file.records import (
+    Bound,
     Building,
     Decision,
     Delivery,
     FormReturned,
     Interest,
     PaymentChoice,
+    PolicyChecked,
+    RequestSent,
     ReviewSigned,
 )
 from quarterday.core.review.case import Case
@@ -120,8 +124,15 @@ def _is_signed(case: Case) -> bool:
     return case.file.get(ReviewSigned, str(case.renewal)) is not None
 
 
-def _is_delivered(case: Case) -> bool:
-    return any(sent.renewal == case.renewal for sent in case.file.all(Delivery))
+def is_delivered(file: File, renewal: date) -> bool:
+    """Tell whether a package of a renewal went out and did not come back."""
+    sent = (one for one in file.all(Delivery) if one.renewal == renewal)
+    return any(one.came_back_on is None for one in sent)
+
+
+def was_asked(file: File, renewal: date) -> bool:
+    """Tell whether a request for a renewal went to the insurer."""
+    return any(sent.renewal == renewal for sent in file.all(RequestSent))
 
 
 def _is_decided(case: Case) -> bool:
@@ -134,7 +145,7 @@ def _is_paid_for(case: Case) -> bool:
 
 
 def _is_bound(case: Case) -> bool:
-    return case.issued is not None
+    return case.file.get(Bound, str(case.renewal)) is not None or case.issued is not None
 
 
 STEPS: tuple[Step, ...] = (
@@ -149,7 +160,7 @@ STEPS: tuple[Step, ...] = (
     Step(
         "request",
         "broker",
-        lambda case: (case.requested or case.offered) is not None,
+        lambda case: bool(case.requested or case.offered or was_asked(case.file, case.renewal)),
         after=("updates",),
     ),
     Step(
@@ -160,7 +171,12 @@ STEPS: tuple[Step, ...] = (
         takes_time=True,
     ),
     Step("signature", "broker", _is_signed, after=("offer",)),
-    Step("delivery", "broker", _is_delivered, after=("signature",)),
+    Step(
+        "delivery",
+        "broker",
+        lambda case: is_delivered(case.file, case.renewal),
+        after=("signature",),
+    ),
     Step("decisions", "leaders", _is_decided, after=("delivery",), takes_time=True),
     Step(
         "payment",
@@ -276,17 +292,19 @@ def follow_up(case: Case) -> tuple[Due, ...]:
     found = [_after(case, begun, _AFTER[0], is_checked(case, begun))]
     lenders = {i.name for i in case.file.all(Interest) if i.status == "active"}
     if lenders:
-        sent = {d.to for d in case.file.all(Delivery) if d.renewal == begun}
+        sent = {
+            d.to for d in case.file.all(Delivery) if (d.renewal, d.came_back_on) == (begun, None)
+        }
         found.append(_after(case, begun, _AFTER[1], lenders <= sent))
     return tuple(found)
 
 
 def is_checked(case: Case, start: date) -> bool:
-    """Tell whether the terms issued from ``start`` were reviewed: signed on or after they came."""
-    issued, signed = case.file.terms(start, "issued"), case.file.get(ReviewSigned, str(start))
-    if issued is None or signed is None:
+    """Tell whether the terms issued from ``start`` were checked as they stand."""
+    issued, checked = case.file.terms(start, "issued"), case.file.get(PolicyChecked, str(start))
+    if issued is None or checked is None:
         return False
-    return signed.as_of >= case.file.entry_of(issued).recorded_at.date()
+    return checked.seq >= case.file.entry_of(issued).seq
 
 
 def _after(case: Case, begun: date, step: str, done: bool) -> Due:

@@ -13,6 +13,7 @@ from quarterday.core.figure import Fact, Unit, Value
 from quarterday.core.file.entry import Entry
 from quarterday.core.file.records import (
     BY_KIND,
+    Bound,
     Building,
     Claim,
     Contact,
@@ -22,6 +23,7 @@ from quarterday.core.file.records import (
     Organisation,
     PackageBuilt,
     PackageSealed,
+    PolicyChecked,
     Record,
     RequestSent,
     ReviewSigned,
@@ -35,8 +37,9 @@ from quarterday.core.words import words
 R = TypeVar("R", bound=Record)
 Ref = tuple[str, str]
 PROOF = frozenset(
-    {Delivery.kind, PackageBuilt.kind, PackageSealed.kind, RequestSent.kind, ReviewSigned.kind}
-)
+    kind.kind for kind in (Bound, Delivery, PackageBuilt, PackageSealed, PolicyChecked,
+                           RequestSent, ReviewSigned)
+)  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,8 +55,8 @@ class File:
     """Everything known about one organisation after entry ``seq``.
 
     ``last_change`` is the newest entry that says something about the organisation, or takes
-    something back; 0 when there is none. Signatures, packages and deliveries prove what was said;
-    they change nothing of it.
+    something back; 0 when there is none. Signatures, packages, deliveries and binders prove what
+    was said; they change nothing of it.
     """
 
     id: str

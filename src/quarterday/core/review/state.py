@@ -4,13 +4,13 @@ The first line that holds is the state:
 
 | state | holds when |
 |---|---|
-| checked | issued terms start on the renewal, and a review was signed since they came |
-| bound | issued terms start on the renewal |
+| checked | issued terms start on the renewal, and were compared with what was agreed |
+| bound | the insurer bound the renewal, or issued terms start on it |
 | lapsed | the renewal day has come, and none of the above |
 | settling | a decision or a payment choice for the renewal is on file |
 | with leaders | a package for the renewal was delivered |
 | offered | the insurer's offer is on file |
-| asked | the terms requested of the insurer are on file |
+| asked | a request went to the insurer, or the terms requested of it are on file |
 | reviewing | the updates are back, or the day by which they are due has passed |
 | gathering | none of the above |
 """
@@ -20,8 +20,14 @@ from __future__ import annotations
 from datetime import date, timedelta
 from typing import Literal
 
-from quarterday.core.diary.diary import FOLLOW_UP, is_checked, updates_are_back
-from quarterday.core.file.records import Decision, Delivery, PaymentChoice
+from quarterday.core.diary.diary import (
+    FOLLOW_UP,
+    is_checked,
+    is_delivered,
+    updates_are_back,
+    was_asked,
+)
+from quarterday.core.file.records import Bound, Decision, PaymentChoice
 from quarterday.core.review.case import Case
 
 State = Literal[
@@ -33,11 +39,12 @@ State = Literal[
 def renewal_at_work(case: Case) -> date:
     """Return the renewal being worked on: the one just bound until it is checked, else the next.
 
-    A term that began longer ago than the parameter ``diary.follow-up-days`` is no longer worked on.
+    A policy may be issued before its first day. A term that began longer ago than the parameter
+    ``diary.follow-up-days`` is no longer worked on.
     """
     begun = case.expiring.start if case.expiring else None
     days = int(str(case.parameter(FOLLOW_UP).value))
-    if begun is None or not begun <= case.as_of < begun + timedelta(days=days):
+    if begun is None or case.as_of >= begun + timedelta(days=days):
         return case.renewal
     return case.renewal if is_checked(case, begun) else begun
 
@@ -47,6 +54,8 @@ def state(case: Case, renewal: date | None = None) -> State:
     day = renewal or case.renewal
     if case.file.terms(day, "issued"):
         return "checked" if is_checked(case, day) else "bound"
+    if case.file.get(Bound, str(day)):
+        return "bound"
     if case.as_of >= day:
         return "lapsed"
     return _with_leaders(case, day) or _with_insurer(case, day)
@@ -56,13 +65,13 @@ def _with_leaders(case: Case, day: date) -> State | None:
     file = case.file
     if file.get(PaymentChoice, str(day)) or any(d.renewal == day for d in file.all(Decision)):
         return "settling"
-    return "with leaders" if any(d.renewal == day for d in file.all(Delivery)) else None
+    return "with leaders" if is_delivered(file, day) else None
 
 
 def _with_insurer(case: Case, day: date) -> State:
     if case.file.terms(day, "offered"):
         return "offered"
-    if case.file.terms(day, "requested"):
+    if case.file.terms(day, "requested") or was_asked(case.file, day):
         return "asked"
     due = int(str(case.parameter("diary.updates-due-days").value))
     is_past = case.as_of > day - timedelta(days=due)

@@ -8,6 +8,7 @@ from quarterday.core.file.records import Decision, Terms
 from quarterday.core.file.records.acts import Choice
 from quarterday.core.file.records.terms import Option
 from quarterday.core.review.finding import Finding
+from quarterday.core.terms.agreed import option_id
 from quarterday.core.words import Term, Words, words
 from quarterday.papers.asking import Questions, confirmation
 from quarterday.papers.letter.data import deadline, price
@@ -26,11 +27,6 @@ def reason(setting: Setting) -> Words | None:
         return None
     case = "both" if decisions and options else "decisions" if decisions else "options"
     return words("decisions-form-reason", case=case, decisions=decisions, options=options)
-
-
-def question_of(option: Option) -> str:
-    """Return the question that an option is: what the answer is kept under."""
-    return f"option/{option.coverage}/{option.location}"
 
 
 def priced(setting: Setting) -> tuple[Option, ...]:
@@ -88,7 +84,7 @@ def _option(setting: Setting, terms: Terms, option: Option) -> Data:
         if amount is not None:
             facts.append((setting.say(f"options-{name}"), setting.money(terms.money(amount))))
     title = setting.coverage_at(option.coverage, option.location)
-    return _item(setting, question_of(option), title, facts)
+    return _item(setting, option_id(option), title, facts)
 
 
 def _item(setting: Setting, question: str, title: str, facts: list[Fact]) -> Data:

@@ -6,6 +6,7 @@ from typing import ClassVar, Literal
 
 from quarterday.core.file.records.base import Count, Day, Line, Part, Prose, Record, Slug
 from quarterday.core.file.records.people import Language
+from quarterday.core.file.records.terms import Terms
 
 Choice = Literal["take-it", "leave-it", "later", "ask-us"]
 
@@ -100,7 +101,11 @@ class PackageBuilt(Record):
 
 
 class Delivery(Record):
-    """That a package went to somebody."""
+    """That a package went to somebody, and that it came back when it did.
+
+    By e-mail, ``address``, ``subject`` and ``message`` are what was sent, ``attachments`` the
+    SHA-256 of what was enclosed, as sent.
+    """
 
     kind: ClassVar[str] = "delivery"
 
@@ -109,6 +114,12 @@ class Delivery(Record):
     to: Line
     way: Literal["e-mail", "post", "by hand", "room"]
     delivered_on: Day
+    address: Line | None = None
+    subject: Line | None = None
+    message: Prose | None = None
+    attachments: tuple[Slug, ...] = ()
+    came_back_on: Day | None = None
+    came_back: Line | None = None  # what was said of why
 
     @property
     def key(self) -> str:
@@ -199,6 +210,50 @@ class RequestSent(Record):
     def key(self) -> str:
         """The renewal and the number."""
         return f"{self.renewal}/{self.number}"
+
+
+class Bound(Record):
+    """That the insurer bound the coming term: who there said so, and on which terms.
+
+    ``agreed`` is the offer with the changes that were ``accepted`` beyond it. ``by`` is a person of
+    the insurer, ``binder`` the number of the binder or cover note.
+    """
+
+    kind: ClassVar[str] = "bound"
+
+    renewal: Day
+    bound_on: Day
+    by: Line
+    binder: Line | None = None
+    words: Prose | None = None
+    accepted: tuple[Line, ...] = ()
+    agreed: Terms
+
+    @property
+    def key(self) -> str:
+        """The renewal."""
+        return str(self.renewal)
+
+
+class PolicyChecked(Record):
+    """That somebody compared the issued policy with what was agreed.
+
+    ``differences`` counts where it gives less; ``done_about`` says what was done.
+    """
+
+    kind: ClassVar[str] = "policy checked"
+
+    renewal: Day
+    checked_on: Day
+    by: Line
+    differences: Count
+    done_about: Prose | None = None
+    seq: int  # the newest entry that was compared
+
+    @property
+    def key(self) -> str:
+        """The renewal."""
+        return str(self.renewal)
 
 
 class Note(Record):

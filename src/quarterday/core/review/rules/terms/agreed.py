@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import date
 
-from quarterday.core.file.records import Decision, Terms
+from quarterday.core.file.fold import File
+from quarterday.core.file.records import Bound, Decision, Terms
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
 from quarterday.core.review.rules.terms.changes import (
@@ -26,12 +28,13 @@ def not_as_requested(case: Case) -> Iterator[Finding]:
     """Find where the offer gives less than was asked for."""
     if case.requested is None or case.offered is None:
         return
-    found = _falls_short(case.requested, case.offered)
+    found = falls_short(case.requested, case.offered)
     if found:
         yield _short(case, "terms.not-as-requested", found, (case.requested, case.offered))
 
 
-def _falls_short(wanted: Terms, given: Terms) -> list[Difference]:
+def falls_short(wanted: Terms, given: Terms) -> list[Difference]:
+    """Return where ``given`` is worse than ``wanted``."""
     return [d for d in compare(wanted, given) if d.direction == "worse"]
 
 
@@ -55,17 +58,25 @@ def _short(case: Case, rule: str, found: list[Difference], terms: tuple[Terms, T
 
 
 def not_as_agreed(case: Case) -> Iterator[Finding]:
-    """Find where the policy in force gives less than was offered, or lacks an option taken."""
+    """Find where the policy in force gives less than was agreed: bound, else offered and taken."""
     issued = case.expiring
-    offered = case.file.terms(issued.start, "offered") if issued else None
-    if issued is None or offered is None:
+    wanted = agreed_terms(case.file, issued.start) if issued else None
+    if issued is None or wanted is None:
         return
-    found = _falls_short(offered, issued)
+    found = falls_short(wanted, issued)
     if found:
-        yield _short(case, "terms.not-as-agreed", found, (offered, issued))
+        yield _short(case, "terms.not-as-agreed", found, (wanted, issued))
+    if case.file.get(Bound, str(issued.start)) is not None:
+        return
     for coverage in _taken(case, issued):
         if not gives(issued, coverage):
             yield _missing(coverage)
+
+
+def agreed_terms(file: File, start: date) -> Terms | None:
+    """Return the terms that were bound for the period from ``start``, else those offered."""
+    bound = file.get(Bound, str(start))
+    return bound.agreed if bound else file.terms(start, "offered")
 
 
 def _taken(case: Case, issued: Terms) -> Iterator[str]:

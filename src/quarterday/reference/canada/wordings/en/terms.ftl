@@ -474,7 +474,7 @@ terms-not-as-agreed-title = { $count ->
     [one] The policy gives less than was agreed on one point
    *[other] The policy gives less than was agreed on { $count } points
 }
-terms-not-as-agreed-means = Compared with the offer that was accepted: { $changes }.
+terms-not-as-agreed-means = Compared with what was agreed: { $changes }.
 terms-not-as-agreed-todo = Ask the insurer to correct the policy back to its first day, and to confirm in writing.
 terms-taken-but-missing-title = Taken, but not in the policy: { $coverage }
 terms-taken-but-missing-means = The leaders decided to take this option. The policy that was issued does not show it.

@@ -474,7 +474,7 @@ terms-not-as-agreed-title = { $count ->
     [one] La police donne moins que l'entente sur un point
    *[other] La police donne moins que l'entente sur { $count } points
 }
-terms-not-as-agreed-means = Par rapport à l'offre acceptée : { $changes }.
+terms-not-as-agreed-means = Par rapport à ce qui a été convenu : { $changes }.
 terms-not-as-agreed-todo = Demandez à l'assureur de corriger la police depuis son premier jour et de le confirmer par écrit.
 terms-taken-but-missing-title = Option acceptée, mais absente de la police : { $coverage }
 terms-taken-but-missing-means = Les dirigeants ont décidé de prendre cette option. La police émise ne la montre pas.
