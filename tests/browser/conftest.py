@@ -7,19 +7,15 @@ loop behind, which the database layer refuses in the tests after it.
 from __future__ import annotations
 
 import os
-import shutil
 from collections.abc import Callable, Iterator
 
 import pytest
 from playwright.sync_api import Browser, Page, sync_playwright
 from pytest_django.live_server_helper import LiveServer
+from tests.browser.chromium import CHROMIUM, FLAGS
 from tests.desk.conftest import PASSWORD, _today, book, people, signed_in  # noqa: F401 - fixtures
 
 os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "1"
-CHROMIUM = shutil.which("chromium") or ""
-# nothing but the tests' own server is reached
-FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-sync",
-         "--disable-background-networking", "--disable-component-update"]  # fmt: skip
 Enter = Callable[..., Page]
 
 
