@@ -30,12 +30,13 @@ from quarterday.store.reading import (
     listed,
     load,
     many,
+    versions,
 )
 from quarterday.store.refusals import BadDraft, BadTime, NothingToRedact
 
 __all__ = [
     "Batch", "Listed", "Step", "append", "append_many", "entries", "files", "history", "listed",
-    "load", "many", "redact",
+    "load", "many", "redact", "versions",
 ]  # fmt: skip
 _SALT_BYTES = 16
 

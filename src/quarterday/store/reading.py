@@ -8,18 +8,20 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from decimal import Decimal
 from itertools import islice
-from typing import Any
+from typing import Any, TypeVar
 
 from quarterday.core.dates import Period
 from quarterday.core.file.difference import Difference, differences
 from quarterday.core.file.entry import Entry, Origin
 from quarterday.core.file.fold import File, fold
+from quarterday.core.file.records import Record
 from quarterday.core.words import words
 from quarterday.store.drafts import keepable
 from quarterday.store.index import folded
 from quarterday.store.models import IndexedFile, LedgerEntry
 from quarterday.store.refusals import UnknownFile
 
+R = TypeVar("R", bound=Record)
 CHUNK = 200  # files read at a time: bounds memory whatever the size of the book
 COLUMNS = (
     "file", "seq", "recorded_at", "by", "act", "kind", "key", "body", "salt", "body_digest",
@@ -117,12 +119,30 @@ def many(of: Iterable[str] | None = None, known_at: datetime | None = None) -> I
     Each file is read whole at one moment; two files may be read at different moments. UnknownFile
     when one has no entries.
     """
+    return (fold(file, found, known_at) for file, found in _each(of))
+
+
+def _each(of: Iterable[str] | None) -> Iterator[tuple[str, list[Entry]]]:
     for chunk in chunks(files() if of is None else of):
         found = entries_of(chunk)
         for file in chunk:
             if not found[file]:
                 raise UnknownFile(words("store-unknown-file", file=file))
-            yield fold(file, found.pop(file), known_at)
+            yield file, found.pop(file)
+
+
+def versions(
+    kind: type[R], of: Iterable[str] | None = None
+) -> Iterator[tuple[File, tuple[R, ...]]]:
+    """Yield files as ``many`` does, each with every version of its records of one kind.
+
+    The oldest comes first. What was withdrawn or redacted is left out, its older versions too.
+    """
+    for id, found in _each(of):
+        file = fold(id, found)
+        kept = {record.key for record in file.all(kind)}
+        bodies = (e.body for e in found if e.kind == kind.kind and e.key in kept)
+        yield file, tuple(kind.read(body) for body in bodies if body is not None)
 
 
 def history(file: str, known_at: datetime | None = None) -> tuple[Step, ...]:
