@@ -4,7 +4,7 @@ VENV := .venv
 BIN := $(VENV)/bin
 PYTHON ?= python3
 
-.PHONY: help demo test lint types bench lock clean
+.PHONY: help demo test lint types bench mutants lock clean
 
 help: ## say what there is
 	@grep -hE '^[a-z-]+:.*## ' $(MAKEFILE_LIST) | sed -E 's/^([a-z-]+):.*## (.*)/  make \1\t\2/' | expand -t 16
@@ -33,6 +33,9 @@ types: $(VENV)/dev.done ## mypy, strict
 
 bench: $(VENV)/dev.done ## measure speed and memory, side by side, as ratios
 	$(BIN)/python -m tests.bench
+
+mutants: $(VENV)/dev.done ## make the core wrong on purpose and count what the tests notice (hours)
+	for name in settling values premium; do $(BIN)/python -m tests.mutation $$name || exit 1; done
 
 lock: ## renew requirements/*.txt from pyproject.toml (needs uv)
 	uv pip compile --quiet --generate-hashes --no-header --no-emit-index-url --no-emit-find-links --no-annotate --universal --python-version 3.11 pyproject.toml requirements/build.in -o requirements/run.txt

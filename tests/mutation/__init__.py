@@ -1,0 +1,1 @@
+"""A mutation run on demand: whether the tests notice when the code is made wrong."""
