@@ -53,6 +53,8 @@ def _of_losses(reference: Reference) -> Iterator[str]:
     for loss in reference.losses.values():
         if loss.cause not in reference.causes:
             yield f"losses, entry {loss.id}: there is no cause {loss.cause!r}."
+        if loss.where_insured is not None and loss.where_insured not in reference.coverages:
+            yield f"losses, entry {loss.id}: there is no coverage {loss.where_insured!r}."
         for component in loss.amounts:
             if component not in COMPONENTS:
                 yield f"losses, entry {loss.id}: there is no kind of loss {component!r}."

@@ -98,6 +98,10 @@ class Speech:
             case _:
                 return self.listing(what)
 
+    def named(self, label: str, value: str) -> str:
+        """Return a label and its value as the language joins them."""
+        return self.say(words("named-value", label=label, value=value))
+
     def money(self, amount: Money, *, cents: bool | None = None) -> str:
         """Return an amount with its sign: cents when there are any, always, or never."""
         return formats.money(amount, self.language, cents=cents)

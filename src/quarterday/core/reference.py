@@ -384,7 +384,8 @@ class ReferenceLoss(Shape):
     """A loss that terms are tried on, scaled to each account's own values.
 
     ``at``: the building worth most, one with a basement, or no place. ``fits_when`` leaves it out
-    for organisations that cannot meet it.
+    for organisations that cannot meet it, ``where_insured`` for those that no terms on file insure
+    with this coverage.
     """
 
     id: str
@@ -393,6 +394,7 @@ class ReferenceLoss(Shape):
     cause: str
     at: Literal["largest", "basement", "anywhere"] = "largest"
     fits_when: Condition | None = None
+    where_insured: str | None = None
     amounts: Mapping[str, Scale] = Field(min_length=1)
     source: Cited
     illustrative: bool = False

@@ -130,7 +130,7 @@ def _told(entry: Entry, speech: Speech) -> str:
         origin=speech.origin(entry.origin, entry.recorded_at.date()),
     )  # fmt: skip
     gone = "evidence-redacted" if entry.is_redacted else "evidence-withdrawn"
-    facts = [f"{name}: {value}" for name, value in flat(entry.body).items()]
+    facts = [speech.named(name, str(value)) for name, value in flat(entry.body).items()]
     lines = facts or [speech.say(words(gone))]
     return "\n".join((speech.say(said), *(f"    {line}" for line in lines)))
 

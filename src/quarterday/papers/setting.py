@@ -97,6 +97,10 @@ class Setting:
         """Return anything in the reader's language."""
         return self.speech.say(what)
 
+    def named(self, label: str, value: str) -> str:
+        """Return a label and its value as the language joins them."""
+        return self.speech.named(label, value)
+
     @staticmethod
     def sentence(text: str) -> str:
         """Return ``text`` as a sentence: a capital first, a stop at its end."""

@@ -107,7 +107,7 @@ def _section(screen: Screen, file: File, kind: str) -> None:
         if held.record.key:
             screen.line(held.record.key, indent=2)
         for label, text in _fields(screen, held.record):
-            screen.line(f"{label}: {text}", indent=4)
+            screen.line(screen.speech.named(label, text), indent=4)
 
 
 def _fields(screen: Screen, record: Record) -> list[tuple[str, str]]:

@@ -91,7 +91,7 @@ def _finding(screen: Screen, finding: Finding) -> None:
     screen.line(say(finding.todo), indent=2)
     for node in finding.evidence:
         said = screen.speech.parts(node)
-        screen.line(f"{said.label}: {said.value}   [{node.id}]", indent=4)
+        screen.line(f"{screen.speech.named(said.label, said.value)}   [{node.id}]", indent=4)
     if finding.set_aside is not None:
         screen.line(screen.words("cli-set-aside", reason=finding.set_aside), indent=2)
 
@@ -133,8 +133,8 @@ def why(context: click.Context, file: str, figure: str, as_of: date, as_json: bo
 def tree(screen: Screen, node: Node, depth: int = 0) -> None:
     """Show a figure and, under it, what it was made from."""
     said = screen.speech.parts(node)
-    screen.line(f"{said.label}: {said.value}", style="bold" if depth == 0 else None,
-                indent=2 * depth)  # fmt: skip
+    told = screen.speech.named(said.label, said.value)
+    screen.line(told, style="bold" if depth == 0 else None, indent=2 * depth)
     for text in filter(None, (said.how, said.caution)):
         screen.line(text, style="dim", indent=2 * depth + 2)
     if isinstance(node, Figure):

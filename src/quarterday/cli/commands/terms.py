@@ -78,7 +78,7 @@ def _one(screen: Screen, done: Settlement, name: str, as_json: bool) -> None:
         return
     screen.line(name, style="bold")
     for part in done.parts:
-        screen.line(f"{say(part.what)}: {say(part.lost)}")
+        screen.line(screen.speech.named(say(part.what), say(part.lost)))
         for step in part.steps:
             screen.line(f"– {say(step)}", indent=2)
     screen.line(say(done.steps[-1]), style="bold")
@@ -93,9 +93,8 @@ def _all(screen: Screen, case: Case, tried: Tried) -> None:
     screen.table(heads, _rows(screen, tried), right="123")
     for scaled, outcome in tried:
         if outcome is None:
-            screen.line(
-                f"{scaled.of.name[screen.language]}: {outcomes.why_not(scaled, screen.speech)}"
-            )
+            name = scaled.of.name[screen.language]
+            screen.line(screen.speech.named(name, outcomes.why_not(scaled, screen.speech)))
     screen.say("cli-pay-hint", file=case.file.id)
     screen.say("caution-wording-governs")
 

@@ -204,7 +204,7 @@ def _losses(setting: Setting, c: Coinsured) -> Data:
         Key("borne", setting.say("building-values-borne")),
     ]
     rows = [(_loss(setting, s), _note(setting, s), _parts(s)) for s in c.settlements]
-    notes = tuple(f"{label}: {note}" for label, note, _ in rows)
+    notes = tuple(setting.named(label, note) for label, note, _ in rows)
     title = setting.say("building-values-losses")
     return asdict(
         stacked(title, setting.say("chart-alternative", title=title, rows=notes), keys, rows)

@@ -99,7 +99,7 @@ def _chart(setting: Setting, found: ClaimsRecord) -> Data | None:
         for cause, sums in shown
     ]
     title = setting.say("claims-record-chart")
-    spoken = "; ".join(f"{label}: {note}" for label, note, _ in rows)
+    spoken = "; ".join(setting.named(label, note) for label, note, _ in rows)
     alt = setting.say("chart-alternative", title=title, rows=spoken)
     return asdict(stacked(title, alt, keys, rows))
 

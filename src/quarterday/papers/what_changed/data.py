@@ -140,7 +140,9 @@ def _premium(setting: Setting, offered: Terms, moved: Split) -> Data:
         return _signed(setting, offered.money(value))
 
     title = setting.say("what-changed-chart")
-    told = tuple(f"{s.label}: {money(s.amount) if s.total else change(s.amount)}" for s in steps)
+    told = tuple(
+        setting.named(s.label, money(s.amount) if s.total else change(s.amount)) for s in steps
+    )
     alternative = setting.say("chart-alternative", title=title, rows=told)
     say = setting.amounts(step.amount for step in steps)
     chart = waterfall(title, alternative, steps, money, change)

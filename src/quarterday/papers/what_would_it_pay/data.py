@@ -113,7 +113,7 @@ def _chart(setting: Setting, found: Iterable[Walked]) -> Data:
     ]
     rows = [(_name(setting, one), _paid_borne(setting, one.now), _amounts(one)) for one in found]
     title = setting.say("would-pay-chart")
-    spoken = "; ".join(f"{label}: {note}" for label, note, _ in rows)
+    spoken = "; ".join(setting.named(label, note) for label, note, _ in rows)
     alt = setting.say("chart-alternative", title=title, rows=spoken)
     return asdict(stacked(title, alt, keys, rows))
 

@@ -16,6 +16,7 @@ from quarterday.core.review.case import Case
 from quarterday.core.terms.losses.loss import Loss
 from quarterday.core.terms.losses.scaling import Scaled, scaled, scaled_losses
 from quarterday.core.terms.settling.account import setting_of
+from quarterday.core.words import Term, words
 
 DAY = date(2028, 1, 30)
 SOURCE = {"title": "Ours", "publisher": "Quarterday", "checked_on": date(2026, 11, 25)}
@@ -147,10 +148,25 @@ def test_without_a_building_only_losses_anywhere_are_left(case_of: Callable[...,
     for one in found:
         if one.loss is None:
             assert one.why_not is not None
-            assert one.why_not.id in {"losses-no-largest", "losses-no-basement", "losses-not-yours"}
+            assert one.why_not.id in {
+                "losses-no-largest", "losses-no-basement", "losses-not-yours", "losses-not-insured",
+            }  # fmt: skip
         else:
             assert one.loss.place == "*"
-    assert sum(one.loss is not None for one in found) == 4
+    assert [one.of.id for one in found if one.loss is not None] == [
+        "fall-on-steps", "punitive-lawsuit", "wrongful-dismissal", "data-theft",
+        "volunteer-hurt", "abuse-lawsuit",
+    ]  # fmt: skip
+
+
+def test_an_earthquake_is_tried_where_some_terms_insure_it(account: Account) -> None:
+    asked = version("requested", {"coverage": "earthquake", "limit": 500_000})
+    insured, bare = account(asked), account()
+    amounts = {"building": {"amount": 1000}}
+    assert struck(insured, amounts, where_insured="earthquake").loss is not None
+    without = struck(bare, amounts, where_insured="earthquake")
+    assert without.loss is None
+    assert without.why_not == words("losses-not-insured", what=Term("coverage", "earthquake"))
 
 
 def test_a_loss_bears_the_name_of_its_reference_loss(account: Account) -> None:

@@ -17,7 +17,7 @@ from quarterday.core.terms.losses.components import COMPONENTS
 from quarterday.core.terms.losses.loss import Loss
 from quarterday.core.terms.settling.settlement import Setting
 from quarterday.core.terms.settling.values import Values
-from quarterday.core.words import Words, words
+from quarterday.core.words import Term, Words, words
 
 HUNDRED, DOLLAR = Decimal(100), Decimal(1)
 MONTHS, WEEKS = 12, 52
@@ -46,6 +46,10 @@ def scaled(case: Case, setting: Setting, of: ReferenceLoss, day: date) -> Scaled
     terms, values = setting.terms, setting.values
     if of.fits_when is not None and need(of.fits_when, case.file).answer == "no":
         return Scaled(of, None, why_not=words("losses-not-yours"))
+    if of.where_insured is not None and not _is_anywhere_insured(case, of.where_insured):
+        return Scaled(
+            of, None, why_not=words("losses-not-insured", what=Term("coverage", of.where_insured))
+        )
     place = place_of(case, terms, values, of)
     if place is None:
         return Scaled(of, None, why_not=words(f"losses-no-{of.at}"))
@@ -67,6 +71,10 @@ def scaled(case: Case, setting: Setting, of: ReferenceLoss, day: date) -> Scaled
     )
     assumed = tuple(c for c, (_, known) in sized.items() if not known)
     return Scaled(of, loss, assumed)
+
+
+def _is_anywhere_insured(case: Case, coverage: str) -> bool:
+    return any(line.coverage == coverage for t in case.file.all(Terms) for line in t.coverages)
 
 
 def place_of(case: Case, terms: Terms, values: Values, of: ReferenceLoss) -> str | None:

@@ -59,3 +59,4 @@ month-9 = September
 month-10 = October
 month-11 = November
 month-12 = December
+named-value = { $label }: { $value }

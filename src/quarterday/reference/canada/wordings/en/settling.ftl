@@ -159,6 +159,7 @@ settling-how-past = { $n ->
    *[other] { $n } past claims, settled again under these terms, year by year.
 }
 losses-not-yours = Your organisation cannot meet this loss.
+losses-not-insured = None of your terms insures this: { $what }.
 losses-no-largest = There is no building on file for this loss.
 losses-no-basement = No building on file has a basement.
 losses-nothing-lost = Nothing on file says how large this loss would be.

@@ -59,3 +59,4 @@ month-9 = septembre
 month-10 = octobre
 month-11 = novembre
 month-12 = décembre
+named-value = { $label } : { $value }

@@ -159,6 +159,7 @@ settling-how-past = { $n ->
    *[other] { $n } sinistres passés, réglés de nouveau selon ce contrat, année par année.
 }
 losses-not-yours = Votre organisme ne peut pas subir ce sinistre.
+losses-not-insured = Aucun de vos contrats n'assure ceci : { $what }.
 losses-no-largest = Aucun bâtiment au dossier ne convient à ce sinistre.
 losses-no-basement = Aucun bâtiment au dossier n'a de sous-sol.
 losses-nothing-lost = Rien au dossier ne dit quelle ampleur aurait ce sinistre.
