@@ -20,6 +20,7 @@ from quarterday.core.terms.settling.settlement import Settlement
 from quarterday.office import outcomes
 
 if TYPE_CHECKING:
+    from quarterday.core.money import Money
     from quarterday.core.review.case import Case
     from quarterday.core.terms.settling.outcomes import Outcome
     from quarterday.office.terms import Comparison, Tried
@@ -165,10 +166,15 @@ def _outcomes(screen: Screen, found: Iterable[Outcome]) -> None:
 
 def _row(screen: Screen, outcome: Outcome) -> tuple[str, ...]:
     sides = (outcome.before, outcome.after)
-    borne = ("–" if isinstance(s, Refused) else screen.speech.say(s.borne.money) for s in sides)
+    borne = ("–" if isinstance(s, Refused) else _dollars(screen, s.borne.money) for s in sides)
     more = outcome.more_borne
-    told = screen.speech.say(more) if outcome.can_say and more is not None else None
+    told = _dollars(screen, more) if outcome.can_say and more is not None else None
     return (_name(screen, outcome.loss), *borne, told or screen.words("cli-cannot-say"))
+
+
+def _dollars(screen: Screen, amount: Money) -> str:
+    """Say an amount to the dollar: sizes of supposed losses deserve no cents."""
+    return screen.speech.money(amount, cents=False)
 
 
 def _past(screen: Screen, found: Comparison) -> None:
@@ -176,7 +182,8 @@ def _past(screen: Screen, found: Comparison) -> None:
     if not past.outcomes:
         return
     screen.line()
-    screen.say("cli-compare-past", n=len(past.outcomes), before=past.before.money,
-               after=past.after.money)  # fmt: skip
+    screen.say("cli-compare-past", n=len(past.outcomes),
+               before=_dollars(screen, past.before.money),
+               after=_dollars(screen, past.after.money))  # fmt: skip
     for assumed in past.history.assumed:
         screen.line(screen.speech.say(assumed), indent=2)
