@@ -14,7 +14,7 @@ from django.db import connection, transaction
 
 from quarterday.core.file.entry import Entry
 from quarterday.core.file.records import Note, Organisation
-from quarterday.store import guards, seals
+from quarterday.store import guards, seal_keys, seals
 from quarterday.store.models import Seal
 from quarterday.store.verify import verify
 
@@ -138,31 +138,31 @@ def test_a_tail_cut_together_with_its_seal_is_found_through_the_list(
 
 def test_seals_forged_with_another_key_are_found(sealed: list[Seal], save: Save) -> None:
     """Whoever has the database but not the key cannot write the seals anew."""
-    own = (home() / seals.KEY_FILE).read_bytes()
-    (home() / seals.KEY_FILE).unlink()
+    own = (home() / seal_keys.KEY_FILE).read_bytes()
+    (home() / seal_keys.KEY_FILE).unlink()
     (home() / seals.LIST_FILE).rename(home() / "kept")
     without_guards("DELETE FROM store_seal")
     without_guards("DELETE FROM store_ledgerentry WHERE file = 'A3'")
     seals.seal()
     assert kinds() == []  # consistent in itself
-    (home() / seals.KEY_FILE).write_bytes(own)
+    (home() / seal_keys.KEY_FILE).write_bytes(own)
     assert kinds() == ["key"]
     (home() / "kept").rename(home() / seals.LIST_FILE)
     assert kinds() == ["key", "missing", "missing", "missing"]
 
 
 def test_a_copy_without_the_key_still_verifies_by_the_public_one(sealed: list[Seal]) -> None:
-    (home() / seals.KEY_FILE).unlink()
+    (home() / seal_keys.KEY_FILE).unlink()
     assert kinds() == []
-    assert not (home() / seals.KEY_FILE).exists()
+    assert not (home() / seal_keys.KEY_FILE).exists()
 
 
 def test_the_key_is_its_owners_alone_and_stays(own_store: str) -> None:
-    path = home() / seals.KEY_FILE
+    path = home() / seal_keys.KEY_FILE
     assert path.stat().st_mode & 0o777 == 0o600
     assert path.parent.stat().st_mode & 0o777 == 0o700
     before = path.read_bytes()
-    assert seals.ensure_key() == path
+    assert seal_keys.ensure() == path
     assert path.read_bytes() == before
     assert sorted(p.name for p in path.parent.glob("seal*")) == ["seal.key"]
 
@@ -170,17 +170,17 @@ def test_the_key_is_its_owners_alone_and_stays(own_store: str) -> None:
 def test_the_key_that_somebody_else_made_meanwhile_counts(
     own_store: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    path = home() / seals.KEY_FILE
+    path = home() / seal_keys.KEY_FILE
     kept = path.read_bytes()
     monkeypatch.setattr(Path, "exists", lambda _: False)
-    seals.ensure_key()
+    seal_keys.ensure()
     assert path.read_bytes() == kept
 
 
 def test_the_key_is_not_in_the_database(sealed: list[Seal]) -> None:
     if connection.vendor != "sqlite":
         pytest.skip("the embedded database is a file that can be looked into")
-    secret = seals._key().private_bytes_raw()
+    secret = seal_keys.in_use().private_bytes_raw()
     public = bytes.fromhex(sealed[0].public_key)
     connection.close()
     held = (home() / "quarterday.sqlite3").read_bytes()

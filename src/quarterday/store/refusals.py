@@ -47,3 +47,7 @@ class NothingToRedact(Refused):
 
 class BadOriginal(Refused):
     """Raised when an original is not in the store, or not what it was."""
+
+
+class BadBackup(Refused):
+    """Raised when a backup cannot be made, or is not one that can be put back."""

@@ -1,38 +1,31 @@
 """Daily seals: a signature over the newest entry of every file that moved.
 
 A chain shows an edit, but not a tail that was cut off, nor a chain rebuilt from the start. A seal
-shows both, as long as its key and the list of seals lie outside the database: here in two files of
-the store's folder, ``seal.key`` and ``seals.txt``.
+shows both, as long as its key and the list of seals lie outside the database: here in files of the
+store's folder, ``seal.key`` and ``seals.txt``.
 """
 
 from __future__ import annotations
 
 import json
 import os
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Literal
 
-from cryptography.exceptions import InvalidSignature
-from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey, Ed25519PublicKey
-from cryptography.hazmat.primitives.serialization import (
-    Encoding,
-    NoEncryption,
-    PrivateFormat,
-    load_pem_private_key,
-)
 from django.conf import settings
 from django.db import transaction
 from django.db.models import F, Max, Window
 
 from quarterday.core.file.chain import GENESIS, hashed
 from quarterday.core.file.entry import canonical
-from quarterday.store import keys, locks
+from quarterday.store import locks, seal_keys
 from quarterday.store.models import LedgerEntry, Seal
 
-KEY_FILE, LIST_FILE = "seal.key", "seals.txt"
+LIST_FILE = "seals.txt"
+Trusted = Mapping[str, range]
 SealFault = Literal["number", "previous", "digest", "signature", "key", "missing"]
 
 
@@ -48,26 +41,6 @@ class SealedHead:
 def _home() -> Path:
     home: Path = settings.QUARTERDAY_HOME
     return home
-
-
-def ensure_key() -> Path:
-    """Make the signing key when there is none, readable by its owner alone; return its file."""
-    return keys.ensure(_home() / KEY_FILE, _new_key)
-
-
-def _new_key() -> bytes:
-    key = Ed25519PrivateKey.generate()
-    return key.private_bytes(Encoding.PEM, PrivateFormat.PKCS8, NoEncryption())
-
-
-def _key() -> Ed25519PrivateKey:
-    key = load_pem_private_key(ensure_key().read_bytes(), password=None)
-    assert isinstance(key, Ed25519PrivateKey)
-    return key
-
-
-def _public(key: Ed25519PrivateKey) -> str:
-    return key.public_key().public_bytes_raw().hex()
 
 
 def heads_of(seal: Seal) -> list[SealedHead]:
@@ -115,14 +88,21 @@ def seal(at: datetime | None = None) -> Seal | None:
         return _make(last, moved, at or datetime.now(UTC)) if moved else None
 
 
+def change_key() -> seal_keys.Handover:
+    """Let a new key sign from the next seal on; the old one signs for it and is gone."""
+    with locks.book():
+        last = Seal.objects.order_by("number").last()
+        return seal_keys.change(last.number if last else 0)
+
+
 def _make(last: Seal | None, moved: list[SealedHead], at: datetime) -> Seal:
-    key = _key()
+    key = seal_keys.in_use()
     made = Seal(
         number=last.number + 1 if last else 1,
         sealed_at=at,
         heads=canonical([[head.file, head.seq, head.digest] for head in moved]),
         previous=last.digest if last else GENESIS,
-        public_key=_public(key),
+        public_key=seal_keys.public(key),
     )
     made.digest = _content(made)
     made.signature = key.sign(bytes.fromhex(made.digest)).hex()
@@ -152,8 +132,7 @@ def _list_seals() -> None:
 
 def faults() -> Iterator[tuple[int, SealFault]]:
     """Yield every fault of the seals themselves: the number of the seal, and in what respect."""
-    path = _home() / KEY_FILE
-    trusted = _public(_key()) if path.exists() else None
+    trusted = seal_keys.trusted()
     expected, previous, found = 1, GENESIS, {}
     for one in Seal.objects.order_by("number").iterator():
         yield from ((one.number, kind) for kind in _faults_of(one, expected, previous, trusted))
@@ -162,7 +141,9 @@ def faults() -> Iterator[tuple[int, SealFault]]:
     yield from ((number, "missing") for number in listed if found.get(number) != listed[number])
 
 
-def _faults_of(one: Seal, number: int, previous: str, trusted: str | None) -> Iterator[SealFault]:
+def _faults_of(
+    one: Seal, number: int, previous: str, trusted: Trusted | None
+) -> Iterator[SealFault]:
     if one.number != number:
         yield "number"
     if one.previous != previous:
@@ -171,14 +152,13 @@ def _faults_of(one: Seal, number: int, previous: str, trusted: str | None) -> It
         yield "digest"
     if not _signed(one):
         yield "signature"
-    if trusted is not None and one.public_key != trusted:
+    if trusted is not None and one.number not in trusted.get(one.public_key, ()):
         yield "key"
 
 
 def _signed(one: Seal) -> bool:
     try:
-        key = Ed25519PublicKey.from_public_bytes(bytes.fromhex(one.public_key))
-        key.verify(bytes.fromhex(one.signature), bytes.fromhex(one.digest))
-    except (InvalidSignature, ValueError):
+        said = bytes.fromhex(one.digest)
+    except ValueError:
         return False
-    return True
+    return seal_keys.is_signed(one.public_key, one.signature, said)

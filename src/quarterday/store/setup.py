@@ -79,7 +79,7 @@ def start() -> Started:
     """
     from django.core.management import call_command
 
-    from quarterday.store import guards, seals, verify
+    from quarterday.store import guards, seal_keys, verify
 
     with _reached():
         settings.QUARTERDAY_HOME.mkdir(mode=0o700, parents=True, exist_ok=True)
@@ -88,7 +88,7 @@ def start() -> Started:
         waiting = _waiting()
         call_command("migrate", interactive=False, verbosity=0)
         guards.create()  # a migration that was interrupted may not have come to them
-        started = Started(_place(), waiting, seals.ensure_key())
+        started = Started(_place(), waiting, seal_keys.ensure())
         if waiting and not started.is_new:
             verify.rebuild()  # this version may index what the last one did not
     return started

@@ -4,11 +4,15 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
 from quarterday.cli.options import json_option, needs_store, screen_of
 from quarterday.cli.screen import Screen
+
+if TYPE_CHECKING:
+    from quarterday.store.verify import Report
 
 
 @click.command()
@@ -27,7 +31,11 @@ def verify(context: click.Context, file: str | None, as_json: bool) -> None:
     if file and file.lower().endswith(".pdf") and Path(file).is_file():
         _document(screen, Path(file), as_json)
         return
-    report = verify_store(file)
+    told(screen, verify_store(file), as_json)
+
+
+def told(screen: Screen, report: Report, as_json: bool) -> None:
+    """Tell what was verified; exit 1 when something is not as it was written."""
     said = [screen.speech.say(fault.words) for fault in report.faults]
     if as_json:
         screen.json({"files": report.files, "entries": report.entries, "seals": report.seals,

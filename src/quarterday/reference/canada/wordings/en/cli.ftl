@@ -120,3 +120,8 @@ cli-compare-past = { $n ->
    *[other] Your own { $n } claims of the last ten years: you would have borne { $before } under the first terms, { $after } under the second.
 }
 acts-no-terms = { $file } has no { $terms } terms for the renewal of { $day }. Load them, or name other terms.
+
+cli-backed-up = { $path } holds the whole store ({ $megabytes } MB). Keep it as safe as the store itself: personal data and the keys are in it.
+cli-backed-up-next = Try it now and then: "quarterday --store NEW-FOLDER restore { $path }" puts it back elsewhere and verifies all of it.
+cli-restored = The store is at { $place }, as it was on { $made }. It is being verified.
+cli-seal-key-changed = A new key signs from now on. Seals up to number { $seal } stay proven by the old key, which signed for the new one and was removed. Make a backup, and remove older ones if the old key may have been seen.

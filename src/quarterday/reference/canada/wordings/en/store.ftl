@@ -34,3 +34,13 @@ store-seal-missing = Seal { $number } is in the list beside the store, and not a
 store-index-differs = File { $file }: the table { $table } does not show what the entries say. It can be rebuilt from them.
 store-index-unreadable = File { $file }: its entries cannot be read any more, so its tables could not be compared.
 store-guard-missing = The guard { $guard }, which refuses changes, is gone. "quarterday start" puts it back; find out who removed it.
+
+# Backups.
+store-backup-postgresql = This store is in a database of its own ({ $place }), which has its own means to back it up and put it back. The page "running.md" of the documentation says how.
+store-backup-exists = There is a file { $path } already. Name another; a backup is never written over.
+store-backup-inside = { $path } lies in the store's own folder, and would be lost with it. Name a place outside it, best on another disk.
+store-backup-unwritten = The backup { $path } could not be written, and nothing was left of it: { $why }.
+store-backup-unreadable = { $path } could not be put back, and nothing was written: { $why }.
+store-backup-none = { $path } is not a backup that Quarterday made: it has no list of its parts. Name another file.
+store-backup-altered = In the backup { $path }, the part { $name } is missing or was altered. Nothing was put back; use an older backup.
+store-restore-not-empty = { $place } is not empty. A backup is put back into a new folder only: name one with --store.

@@ -120,3 +120,8 @@ cli-compare-past = { $n ->
    *[other] Vos { $n } sinistres des dix dernières années : { $before } seraient restés à votre charge selon les premières conditions, { $after } selon les secondes.
 }
 acts-no-terms = { $file } n'a pas de conditions au stade « { $terms } » pour l'échéance du { $day }. Chargez-les, ou nommez-en d'autres.
+
+cli-backed-up = { $path } contient tout le dépôt ({ $megabytes } Mo). Gardez-le aussi bien que le dépôt lui-même : il contient des renseignements personnels et les clés.
+cli-backed-up-next = Essayez-le de temps en temps : « quarterday --store NOUVEAU-DOSSIER restore { $path } » le restaure ailleurs et le vérifie en entier.
+cli-restored = Le dépôt est à { $place }, tel qu'il était le { $made }. La vérification est en cours.
+cli-seal-key-changed = Une nouvelle clé signe désormais. Les sceaux jusqu'au numéro { $seal } restent prouvés par l'ancienne clé, qui a signé pour la nouvelle et a été supprimée. Faites une sauvegarde, et supprimez les anciennes si quelqu'un a pu voir l'ancienne clé.

@@ -34,3 +34,13 @@ store-seal-missing = Le sceau { $number } figure dans la liste tenue à côté d
 store-index-differs = Dossier { $file } : la table { $table } ne montre pas ce que disent les inscriptions. On peut la refaire à partir d’elles.
 store-index-unreadable = Dossier { $file } : ses inscriptions ne sont plus lisibles; ses tables n’ont pu être comparées.
 store-guard-missing = Le garde-fou { $guard }, qui refuse les changements, a disparu. « quarterday start » le remet; cherchez qui l’a retiré.
+
+# Sauvegardes.
+store-backup-postgresql = Ce dépôt est dans sa propre base de données ({ $place }), qui a ses propres moyens de sauvegarde et de restauration. La page « running.md » de la documentation dit comment faire.
+store-backup-exists = Le fichier { $path } existe déjà. Donnez un autre nom; une sauvegarde n'est jamais écrasée.
+store-backup-inside = { $path } se trouve dans le dossier du dépôt et se perdrait avec lui. Choisissez un endroit à l'extérieur, de préférence sur un autre disque.
+store-backup-unwritten = La sauvegarde { $path } n'a pas pu être écrite, et il n'en reste rien : { $why }.
+store-backup-unreadable = { $path } n'a pas pu être restauré, et rien n'a été écrit : { $why }.
+store-backup-none = { $path } n'est pas une sauvegarde faite par Quarterday : il y manque la liste de ses parties. Indiquez un autre fichier.
+store-backup-altered = Dans la sauvegarde { $path }, la partie { $name } manque ou a été modifiée. Rien n'a été restauré; prenez une sauvegarde plus ancienne.
+store-restore-not-empty = { $place } n'est pas vide. Une sauvegarde se restaure seulement dans un nouveau dossier : nommez-en un avec --store.
