@@ -16,16 +16,21 @@ FLAGSHIP = "HW-1001"
 DAY = date(2026, 11, 25)
 
 
-@pytest.fixture
-def flagship(db: None) -> str:
-    """The flagship's id, its records in the store."""
-    account = next(account for account in demo_book() if account.id == FLAGSHIP)
+def load_account(id: str) -> str:
+    """Load an organisation of the demo book as a workbook would; return its id."""
+    account = next(account for account in demo_book() if account.id == id)
     origin = Origin(way="workbook", name="book.xlsx", places=(Place(sheet="Buildings", row=2),))
     drafts = [Draft("load", r.kind, r.key, r.body(), origin) for r in account.records]
     ledger.append(
         account.id, drafts, by="ann", expected_seq=0, at=datetime(2026, 11, 25, tzinfo=UTC)
     )
     return account.id
+
+
+@pytest.fixture
+def flagship(db: None) -> str:
+    """The flagship's id, its records in the store."""
+    return load_account(FLAGSHIP)
 
 
 def edit(file: str, **changes: object) -> None:

@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from quarterday.papers.alone import printed
 from quarterday.papers.package import PAPERS, _data, _enclosed, house
 from quarterday.papers.press import HERE, press
 
@@ -15,6 +16,7 @@ from . import given
 from .reading import elements
 
 IDS = ("letter", *(paper.id for paper in PAPERS))
+ALONE = ("certificate", "change-request", "discharge-request")  # papers that go out by themselves
 
 
 def folder(id: str) -> Any:
@@ -55,3 +57,19 @@ def test_the_examples_set_as_a_package() -> None:
     papers = [{"id": id, "data": example(id)} for id in IDS]
     pdf = press().set({"house": house(given.setting()), "papers": papers}, given.AS_OF)
     assert [e.role for e in elements(pdf)].count("H1") == len(IDS)
+
+
+def test_every_folder_is_a_paper_with_template_data_and_example() -> None:
+    folders = {file.parent.name.replace("_", "-") for file in HERE.glob("*/data.py")}
+    assert folders == {*IDS, *ALONE}
+    for id in folders:
+        assert {"template.typ", "example.json"} <= {file.name for file in folder(id).iterdir()}, id
+
+
+@pytest.mark.parametrize("id", ALONE)
+def test_an_example_that_goes_out_alone_sets_and_uses_all_it_is_given(id: str) -> None:
+    told = example(id)
+    pdf = printed(folder(id) / "template.typ", told, given.AS_OF)
+    assert [e.role for e in elements(pdf)].count("H1") == 1
+    used = set(re.findall(r"\bdata\.(\w+)", (folder(id) / "template.typ").read_text("utf-8")))
+    assert used == set(told)

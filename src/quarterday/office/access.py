@@ -5,7 +5,7 @@ A file of an office where a person has no grant is to them as if it were not the
 | role | may |
 |---|---|
 | read-only | view |
-| colleague | view, load, edit, record, ask the insurer, build, deliver, check the policy |
+| colleague | view, load, edit, record, ask the insurer, build, deliver, check the policy, certify to outsiders |
 | owner | all that, set findings aside, bind, and sign the review when licensed |
 | manager | all that, and say who may come in |
 """
@@ -27,11 +27,11 @@ from quarterday.store.models import IndexedFile
 from quarterday.store.refusals import UnknownFile
 
 Act = Literal[
-    "view", "load", "edit", "record", "ask", "build", "deliver", "check", "set-aside", "bind",
-    "sign", "people",
+    "view", "load", "edit", "record", "ask", "build", "deliver", "check", "certify",
+    "set-aside", "bind", "sign", "people",
 ]  # fmt: skip
 _COLLEAGUE: frozenset[Act] = frozenset(
-    {"view", "load", "edit", "record", "ask", "build", "deliver", "check"}
+    {"view", "load", "edit", "record", "ask", "build", "deliver", "check", "certify"}
 )
 _OWNER: frozenset[Act] = _COLLEAGUE | {"set-aside", "bind", "sign"}
 RIGHTS: Mapping[str, frozenset[Act]] = {

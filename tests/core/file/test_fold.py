@@ -259,5 +259,5 @@ def test_every_statement_is_a_change_and_so_is_taking_one_back() -> None:
     assert [fold("A1", kept[:n]).last_change for n in range(4)] == [0, 1, 2, 3]
     assert {
         "review signed", "package built", "package sealed", "delivery", "request sent", "bound",
-        "policy checked",
+        "policy checked", "evidence sent",
     } == PROOF  # fmt: skip

@@ -27,6 +27,7 @@ from quarterday.core.file.records import (
     Contact,
     Decision,
     Delivery,
+    EvidenceSent,
     FindingSetAside,
     FormReturned,
     Interest,
@@ -144,6 +145,10 @@ KINDS: dict[type[Record], st.SearchStrategy[Record]] = {
     RequestSent: st.builds(
         RequestSent, renewal=DAY, number=st.integers(1, 9), sent_on=DAY, to=LINE, document=LINE,
         seq=st.integers(1, 10**6), changes=st.integers(0, 99),
+    ),
+    EvidenceSent: st.builds(
+        EvidenceSent, holder=LINE, name=LINE, address=LINE, purpose=LINE, start=DAY, sent_on=DAY,
+        document=LINE, seq=st.integers(1, 10**6),
     ),
     PaymentChoice: st.builds(PaymentChoice, renewal=DAY, plan=LINE, chosen_on=DAY, by=LINE),
     Redaction: st.builds(Redaction, seq=st.integers(1, 10**6), reason=TEXT),

@@ -10,14 +10,14 @@ import click
 from quarterday.cli.commands import exposure
 from quarterday.cli.options import as_of_option, json_option, needs_store, screen_of
 
-_out = click.option(
+folder_option = click.option(
     "--out", type=click.Path(path_type=Path, file_okay=False), default=Path(), show_default="here",
     help="The folder to write to.",
 )  # fmt: skip
-_by = click.option(
+by_option = click.option(
     "--by", envvar="QUARTERDAY_USER", default="cli", show_default=True, help="Who does it."
 )
-_brand = click.option(
+house_option = click.option(
     "--brokerage", "brand", type=click.Path(exists=True, path_type=Path),
     help="The file that describes the brokerage.",
 )  # fmt: skip
@@ -27,9 +27,9 @@ _brand = click.option(
 @click.argument("file")
 @click.option("--language", "paper", type=click.Choice(["en", "fr"]),
               help="Of which package; default: the organisation's language.")  # fmt: skip
-@_out
-@_brand
-@_by
+@folder_option
+@house_option
+@by_option
 @json_option
 @click.pass_context
 @needs_store
@@ -54,7 +54,7 @@ def seal(
 
 @click.command()
 @click.argument("file")
-@_out
+@folder_option
 @json_option
 @click.pass_context
 @needs_store
@@ -87,9 +87,9 @@ def written(path: Path, data: bytes) -> Path:
 @click.option("--language", "paper", type=click.Choice(["en", "fr"]), default="en",
               show_default=True, help="The insurer's language.")  # fmt: skip
 @click.option("--sent", is_flag=True, help="Record that it went to the insurer.")
-@_out
-@_brand
-@_by
+@folder_option
+@house_option
+@by_option
 @as_of_option
 @json_option
 @click.pass_context
@@ -120,7 +120,7 @@ def request(
 
 @click.command()
 @click.option("--month", type=click.DateTime(["%Y-%m"]), required=True, help="Like 2026-12.")
-@_out
+@folder_option
 @json_option
 @click.pass_context
 @needs_store

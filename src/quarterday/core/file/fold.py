@@ -18,6 +18,7 @@ from quarterday.core.file.records import (
     Claim,
     Contact,
     Delivery,
+    EvidenceSent,
     Interest,
     Operations,
     Organisation,
@@ -37,8 +38,8 @@ from quarterday.core.words import words
 R = TypeVar("R", bound=Record)
 Ref = tuple[str, str]
 PROOF = frozenset(
-    kind.kind for kind in (Bound, Delivery, PackageBuilt, PackageSealed, PolicyChecked,
-                           RequestSent, ReviewSigned)
+    kind.kind for kind in (Bound, Delivery, EvidenceSent, PackageBuilt, PackageSealed,
+                           PolicyChecked, RequestSent, ReviewSigned)
 )  # fmt: skip
 
 

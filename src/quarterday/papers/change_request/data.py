@@ -11,11 +11,11 @@ from quarterday.catalogue.speech import Speech, Spoken
 from quarterday.core.dates import Period
 from quarterday.core.file.records import Organisation, Terms
 from quarterday.core.words import Term, words
-from quarterday.papers import press
+from quarterday.papers import alone
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.setting import Data
 
-TEMPLATE = Path(__file__).parent / "request.typ"
+TEMPLATE = Path(__file__).parent / "template.typ"
 HEADER = ("request-what", "request-was", "request-now", "request-since")
 
 
@@ -46,42 +46,26 @@ class Request:
 
 def letter(request: Request, brokerage: Brokerage, speech: Speech) -> bytes:
     """Return the letter as PDF; the same request makes the same bytes."""
-    return press.finished(
-        press.press(TEMPLATE).set(data(request, brokerage, speech), request.day), (), {}
-    )
+    return alone.printed(TEMPLATE, data(request, brokerage, speech), request.day)
 
 
 def data(request: Request, brokerage: Brokerage, speech: Speech) -> Data:
     """Return what the letter says, part by part."""
-    say = speech.say
-    name = request.organisation.known_as or request.organisation.name
+    say, organisation = speech.say, request.organisation
+    name = organisation.known_as or organisation.name
     title = say(words("request-title", organisation=name, n=len(request.asked)))
-    built = words("package-built", language=Term("language", speech.language),
-                  built_on=request.day, version=str(request.number))  # fmt: skip
-    foot = words("package-foot", organisation=name, file=request.file, start=request.term.start,
-                 end=request.term.end)  # fmt: skip
+    of = alone.Alone(request.file, organisation, request.term, request.day, request.number)
     return {
-        "house": {
-            "language": speech.language, "title": title, "draft": None,
-            "author": brokerage.named(speech.language), "footer": [say(foot), say(built)],
-            "page_words": [say(words("package-page")), say(words("package-of"))],
-        },
+        "house": alone.house(of, title, brokerage, speech),
         "title": title,
         "lead": say(words("request-lead", start=request.term.start)),
-        "sender": list(_sender(brokerage, speech)),
+        "sender": list(alone.sender(brokerage, speech.language)),
         "to": [speech.day(request.day), request.terms.insurer or say(words("request-insurer"))],
         "facts": [[say(words(f"request-{id}")), text] for id, text in _facts(request, speech)],
         "parts": list(_parts(request.asked, speech)),
         "notes": [say(words("request-not-bound"))],
-        "closing": [brokerage.named(speech.language), f"{brokerage.phone} · {brokerage.email}"],
-    }  # fmt: skip
-
-
-def _sender(brokerage: Brokerage, speech: Speech) -> Iterator[str]:
-    yield brokerage.named(speech.language)
-    yield f"{brokerage.address}, {brokerage.town} ({brokerage.province}) {brokerage.postal_code}"
-    yield f"{brokerage.phone} · {brokerage.email}"
-    yield from filter(None, [brokerage.licence_line(speech.language)])
+        "closing": alone.closing(brokerage, speech.language),
+    }
 
 
 def _facts(request: Request, speech: Speech) -> Iterator[tuple[str, str]]:

@@ -5,23 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from quarterday.core.file.records import Building, Interest, Terms
-from quarterday.core.file.records.terms import EVERYWHERE, Coverage
+from quarterday.core.file.records.terms import Coverage
 from quarterday.core.words import Words, words
 from quarterday.papers.letter.data import address
 from quarterday.papers.setting import Data, Setting
+from quarterday.papers.shown import shown
 
 ID = "copies-for-lenders"
-# What a lender or a lessor asks about (common practice, no source), in the order it is shown.
-SHOWN: dict[str, tuple[str, ...]] = {
-    "lender": (
-        "building", "contents", "earthquake", "overland-flood", "sewer-backup",
-        "equipment-breakdown", "by-laws", "general-liability", "umbrella",
-    ),
-    "lessor": (
-        "equipment", "contents", "equipment-breakdown", "property-away", "property-of-others",
-        "tenants-liability", "general-liability", "umbrella",
-    ),
-}  # fmt: skip
 
 
 def _active(setting: Setting) -> tuple[Interest, ...]:
@@ -53,7 +43,9 @@ def _copy(setting: Setting, terms: Terms, interest: Interest, first: bool) -> Da
         "to": [line for line in (interest.name, interest.address) if line],
         "facts": list(_facts(setting, terms, interest)),
         "header": [setting.say(id) for id in header],
-        "rows": [_row(setting, terms, line) for line in _shown(terms, interest)],
+        "rows": [
+            _row(setting, terms, line) for line in shown(terms, interest.role, interest.location)
+        ],
         "notes": [setting.say("copies-caution")],
         "closing": list(_closing(setting)),
     }
@@ -83,15 +75,6 @@ def _location(setting: Setting, interest: Interest) -> str | None:
     if building is None:
         return None
     return ", ".join(filter(None, (building.name, building.address, building.town)))
-
-
-def _shown(terms: Terms, interest: Interest) -> Iterator[Coverage]:
-    """Yield the coverages an interest asks about: at its building, and those for everywhere."""
-    for coverage in SHOWN[interest.role]:
-        for line in terms.coverages:
-            here = interest.location is None or line.location in (EVERYWHERE, interest.location)
-            if line.coverage == coverage and here:
-                yield line
 
 
 def _row(setting: Setting, terms: Terms, line: Coverage) -> list[str]:

@@ -11,6 +11,7 @@ from quarterday.core.premium.table import table
 from quarterday.core.review.case import Version
 from quarterday.core.review.finding import Finding
 from quarterday.core.words import Term, Words, words
+from quarterday.papers import alone
 from quarterday.papers.setting import Data, Setting
 
 ID = "letter"
@@ -27,7 +28,7 @@ def data(setting: Setting, enclosed: Enclosed) -> Data:
     """Return the letter of a package that holds ``enclosed``, the letter first."""
     return {
         "opening": setting.opening(ID, _title(setting), _lead(setting)),
-        "sender": [line for line in _sender(setting) if line],
+        "sender": list(alone.sender(setting.brokerage, setting.language)),
         "to": [line for line in _to(setting) if line],
         "status": None if setting.signed else setting.say("letter-unsigned"),
         "greeting": _greeting(setting),
@@ -55,14 +56,6 @@ def _lead(setting: Setting) -> str:
         renewal=setting.review.renewal,
         count=len(setting.review.agenda),
     )
-
-
-def _sender(setting: Setting) -> Iterator[str]:
-    brokerage, language = setting.brokerage, setting.language
-    yield brokerage.named(language)
-    yield f"{brokerage.address}, {brokerage.town} ({brokerage.province}) {brokerage.postal_code}"
-    yield f"{brokerage.phone} · {brokerage.email}"
-    yield brokerage.licence_line(language)
 
 
 def address(organisation: Organisation) -> Iterator[str]:

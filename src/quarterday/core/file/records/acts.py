@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import ClassVar, Literal
 
+from pydantic import Field
+
 from quarterday.core.file.records.base import Count, Day, Line, Part, Prose, Record, Slug
 from quarterday.core.file.records.people import Language
 from quarterday.core.file.records.terms import Terms
@@ -254,6 +256,33 @@ class PolicyChecked(Record):
     def key(self) -> str:
         """The renewal."""
         return str(self.renewal)
+
+
+class EvidenceSent(Record):
+    """That somebody outside got a paper on the insurance; the paper is kept under its digest.
+
+    A certificate says what was in force on ``sent_on``; a discharge request asks a lender or
+    lessor that is paid off to give up its interest.
+    """
+
+    kind: ClassVar[str] = "evidence sent"
+
+    paper: Literal["certificate", "discharge-request"]
+    holder: Slug  # an interest's id, or a short name for somebody else
+    role: Literal["lender", "lessor", "third-party"]
+    name: Line = Field(min_length=1)
+    address: Line | None = None
+    purpose: Line | None = None  # what the holder needs it for
+    language: Language
+    start: Day  # first day of the policy it speaks of
+    sent_on: Day
+    document: Slug
+    seq: int  # the file's newest change at the time
+
+    @property
+    def key(self) -> str:
+        """The document."""
+        return self.document
 
 
 class Note(Record):

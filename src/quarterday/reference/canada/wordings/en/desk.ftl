@@ -401,6 +401,7 @@ right-edit = change facts
 right-record = record what was said
 right-build = build packages
 right-deliver = record a delivery
+right-certify = give evidence to outsiders
 right-set-aside = set findings aside
 right-sign = sign the review
 right-people = say who may come in

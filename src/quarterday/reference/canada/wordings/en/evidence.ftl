@@ -86,3 +86,52 @@ cli-exported = { $n ->
     [one] One file
    *[other] { $n } files
 } written to { $path }.
+
+## Certificates and discharges
+
+paper-certificate = certificate of insurance
+paper-discharge-request = request for a discharge
+certificate-title = { $organisation } is insured on { $day }
+certificate-lead = The policy below is in force on { $day }. This is what it holds, as our file has it.
+certificate-purpose = For
+certificate-applies = The limit applies
+certificate-aggregate = { $basis }, { $aggregate } in all for the term
+certificate-words = A limit is the most the insurer pays. A deductible is what the insured pays first.
+certificate-day = This page tells of one day. It promises nothing for a later day: the policy can change or end, and you may not be told. Ask us for a new page when you need one.
+certificate-no-rights = This page gives you no rights, makes nobody an insured and does not change the policy. The policy's own wording governs.
+certificate-used = Claims may already have used part of a limit that applies to the whole year.
+certificate-by = Issued by { $name }, licence { $licence }
+certificate-not-in-force = { $file }: no issued policy is in force on { $day }, so there is nothing a certificate may state. Load the issued policy, or name another day with --as-of.
+certificate-no-number = { $file }: the policy in force on { $day } has no insurer or no number on file, so nobody could check a certificate. Add them first.
+certificate-nothing = { $file }: the policy in force on { $day } has none of the coverages that { $name } would ask about. A certificate would be an empty page.
+certificate-unknown-holder = { $file } knows nobody as “{ $holder }”. { $known ->
+    [0] Nobody is on file yet.
+   *[other] On file: { $names }.
+} For somebody new, add --name and, if you have it, --address and --for.
+certificate-from-file = “{ $holder }” is { $name } on file, with the address given there. Leave out --name and --address, or correct the file.
+certificate-paid-off = { $name } is paid off on file and gets no certificate. Ask for its discharge with: quarterday discharge { $file } { $holder }
+discharge-unknown = { $file } has no lender or lessor “{ $holder }”. { $known ->
+    [0] There is none on file.
+   *[other] On file: { $names }.
+}
+discharge-not-paid-off = { $name } is not paid off on file, so there is no discharge to ask for. Record first that it is paid off; the interests form asks.
+discharge-title-lender = Please confirm that this loan is paid off
+discharge-title-lessor = Please confirm that this lease has ended
+discharge-lead-lender = Our file says that { $insured } has paid off its loan with you. You are still named on its insurance. Please fill in the reply below and send it back. Only then can the insurer take your name off.
+discharge-lead-lessor = Our file says that the lease of { $insured } with you has ended. You are still named on its insurance. Please fill in the reply below and send it back. Only then can the insurer take your name off.
+discharge-reply = Your reply
+discharge-reply-lender = The loan is paid off. { $name } has no more interest in the insurance above and asks to be taken off.
+discharge-reply-lessor = The lease has ended and what was leased is back or paid for. { $name } has no more interest in the insurance above and asks to be taken off.
+discharge-since = Since
+discharge-name = Name and title
+discharge-signature = Signature
+discharge-date = Date
+discharge-consent = Consent of the insured
+discharge-consent-text = { $insured } agrees that you answer this letter.
+discharge-not-yet = Nothing changes in the policy until the insurer confirms it.
+discharge-privacy = Send no account numbers and no balance. We need none.
+record-evidence-sent = evidence sent
+kind-evidence-sent = { record-evidence-sent }
+cli-certificate = { $path }: for { $name }, as of { $day }
+cli-discharge = { $path }: to { $name }, { $day }
+cli-evidence-not-recorded = Nothing was recorded. When it goes out, run it again with --sent.

@@ -269,3 +269,6 @@ field-agreed = Terms agreed
 field-checked-on = Checked on
 field-differences = Points that give less
 field-done-about = What was done about it
+field-paper = Paper
+field-holder = Who got it
+field-purpose = What they need it for

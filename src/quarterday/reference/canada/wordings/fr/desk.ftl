@@ -401,6 +401,7 @@ right-edit = changer des renseignements
 right-record = inscrire ce qui a été dit
 right-build = préparer des envois
 right-deliver = inscrire une remise
+right-certify = donner une attestation à des tiers
 right-set-aside = mettre des constatations de côté
 right-sign = signer l'examen
 right-people = dire qui peut entrer

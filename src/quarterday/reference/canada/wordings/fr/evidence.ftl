@@ -86,3 +86,52 @@ cli-exported = { $n ->
     [one] Un dossier écrit
    *[other] { $n } dossiers écrits
 } dans { $path }.
+
+## Attestations et mainlevées
+
+paper-certificate = attestation d'assurance
+paper-discharge-request = demande de mainlevée
+certificate-title = { $organisation } : assurance en vigueur le { $day }
+certificate-lead = Le contrat ci-dessous est en vigueur le { $day }. Voici ce qu'il contient, selon notre dossier.
+certificate-purpose = Pour
+certificate-applies = Le montant s'applique
+certificate-aggregate = { $basis }, { $aggregate } en tout pour la période
+certificate-words = Le montant est le plus que l'assureur paie. La franchise est ce que l'assuré paie d'abord.
+certificate-day = Cette page parle d'un seul jour. Elle ne promet rien pour la suite : le contrat peut changer ou prendre fin sans que vous en soyez avisé. Demandez-nous une nouvelle page au besoin.
+certificate-no-rights = Cette page ne vous donne aucun droit, ne fait de personne un assuré et ne change rien au contrat. Seul le texte du contrat fait foi.
+certificate-used = Des sinistres ont pu entamer un montant qui vaut pour toute l'année.
+certificate-by = Délivrée par { $name }, permis { $licence }
+certificate-not-in-force = { $file } : aucun contrat délivré n'est en vigueur le { $day }; une attestation n'aurait donc rien à dire. Chargez le contrat délivré, ou donnez un autre jour avec --as-of.
+certificate-no-number = { $file } : le contrat en vigueur le { $day } n'a pas d'assureur ou de numéro au dossier; personne ne pourrait vérifier l'attestation. Ajoutez-les d'abord.
+certificate-nothing = { $file } : le contrat en vigueur le { $day } n'a aucune des garanties que { $name } voudrait voir. L'attestation serait vide.
+certificate-unknown-holder = { $file } ne connaît personne sous « { $holder } ». { $known ->
+    [0] Personne n'est encore au dossier.
+   *[other] Au dossier : { $names }.
+} Pour quelqu'un de nouveau, ajoutez --name et, si vous les avez, --address et --for.
+certificate-from-file = « { $holder } » est { $name } au dossier, avec l'adresse qui s'y trouve. Enlevez --name et --address, ou corrigez le dossier.
+certificate-paid-off = { $name } est remboursé selon le dossier et ne reçoit pas d'attestation. Demandez la mainlevée : quarterday discharge { $file } { $holder }
+discharge-unknown = { $file } n'a ni prêteur ni bailleur « { $holder } ». { $known ->
+    [0] Il n'y en a aucun au dossier.
+   *[other] Au dossier : { $names }.
+}
+discharge-not-paid-off = { $name } n'est pas remboursé selon le dossier; il n'y a donc pas de mainlevée à demander. Inscrivez d'abord le remboursement; le formulaire des prêteurs et bailleurs le demande.
+discharge-title-lender = Veuillez confirmer que ce prêt est remboursé
+discharge-title-lessor = Veuillez confirmer que ce bail a pris fin
+discharge-lead-lender = Selon notre dossier, { $insured } a remboursé le prêt que vous lui aviez consenti. Vous figurez encore à son assurance. Veuillez remplir la réponse ci-dessous et nous la retourner. L'assureur ne pourra retirer votre nom qu'ensuite.
+discharge-lead-lessor = Selon notre dossier, le bail qui liait { $insured } à vous a pris fin. Vous figurez encore à son assurance. Veuillez remplir la réponse ci-dessous et nous la retourner. L'assureur ne pourra retirer votre nom qu'ensuite.
+discharge-reply = Votre réponse
+discharge-reply-lender = Le prêt est remboursé. { $name } n'a plus d'intérêt dans l'assurance ci-dessus et demande que son nom en soit retiré.
+discharge-reply-lessor = Le bail a pris fin et ce qui était loué est rendu ou payé. { $name } n'a plus d'intérêt dans l'assurance ci-dessus et demande que son nom en soit retiré.
+discharge-since = Depuis le
+discharge-name = Nom et titre
+discharge-signature = Signature
+discharge-date = Date
+discharge-consent = Consentement de l'assuré
+discharge-consent-text = { $insured } accepte que vous répondiez à cette lettre.
+discharge-not-yet = Rien ne change au contrat tant que l'assureur ne l'a pas confirmé.
+discharge-privacy = N'envoyez ni numéro de compte ni solde. Nous n'en avons pas besoin.
+record-evidence-sent = preuve envoyée
+kind-evidence-sent = { record-evidence-sent }
+cli-certificate = { $path } : pour { $name }, en date du { $day }
+cli-discharge = { $path } : à { $name }, le { $day }
+cli-evidence-not-recorded = Rien n'a été inscrit. À l'envoi, relancez avec --sent.

@@ -269,3 +269,6 @@ field-agreed = Conditions convenues
 field-checked-on = Vérifié le
 field-differences = Points qui donnent moins
 field-done-about = Suite donnée
+field-paper = Document
+field-holder = Qui l'a reçu
+field-purpose = À quoi cela leur sert

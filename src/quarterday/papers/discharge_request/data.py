@@ -1,0 +1,84 @@
+"""What the discharge request says: who is still named, what is asked, and room for the answer."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+from quarterday.catalogue.speech import Speech
+from quarterday.core.file.records import Building, Interest, Terms
+from quarterday.core.words import Term, words
+from quarterday.papers import alone
+from quarterday.papers.alone import Alone
+from quarterday.papers.brokerage import Brokerage
+from quarterday.papers.setting import Data
+
+ID = "discharge-request"
+TEMPLATE = Path(__file__).parent / "template.typ"
+REPLY = ("discharge-since", "discharge-name", "discharge-signature", "discharge-date")
+CONSENT = ("discharge-name", "discharge-signature", "discharge-date")
+
+
+def pdf(
+    of: Alone,
+    terms: Terms,
+    interest: Interest,
+    building: Building | None,
+    brokerage: Brokerage,
+    speech: Speech,
+) -> bytes:
+    """Return the letter as PDF; the same facts make the same bytes."""
+    told = data(of, terms, interest, building, brokerage, speech)
+    return alone.printed(TEMPLATE, told, of.day)
+
+
+def data(
+    of: Alone,
+    terms: Terms,
+    interest: Interest,
+    building: Building | None,
+    brokerage: Brokerage,
+    speech: Speech,
+) -> Data:
+    """Return what the letter says, part by part."""
+    say, role = speech.say, interest.role
+    insured = of.organisation.named_insured or of.organisation.name
+    title = say(words(f"discharge-title-{role}"))
+    return {
+        "house": alone.house(of, title, brokerage, speech),
+        "sender": list(alone.sender(brokerage, speech.language)),
+        "to": [speech.day(of.day), interest.name, *filter(None, [interest.address])],
+        "kicker": say(words("paper-name", paper=Term("paper", ID))),
+        "title": title,
+        "lead": say(words(f"discharge-lead-{role}", insured=insured)),
+        "facts": [
+            [say(words(f"copies-{id}")), text]
+            for id, text in _facts(insured, terms, interest, building)
+            if text
+        ],
+        "parts": [
+            {
+                "heading": say(words("discharge-reply")),
+                "text": say(words(f"discharge-reply-{role}", name=interest.name)),
+                "lines": [say(words(id)) for id in REPLY],
+            },
+            {
+                "heading": say(words("discharge-consent")),
+                "text": say(words("discharge-consent-text", insured=insured)),
+                "lines": [say(words(id)) for id in CONSENT],
+            },
+        ],
+        "notes": [say(words("discharge-not-yet")), say(words("discharge-privacy"))],
+        "closing": alone.closing(brokerage, speech.language),
+    }
+
+
+def _facts(
+    insured: str, terms: Terms, interest: Interest, building: Building | None
+) -> Iterator[tuple[str, str | None]]:
+    yield "insured", insured
+    yield "insurer", terms.insurer
+    yield "policy", terms.policy_number
+    yield "reference", interest.reference
+    yield "location", building.name if building else None
+    yield "item", interest.item
