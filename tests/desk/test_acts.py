@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import Any
 
 import pytest
@@ -11,6 +12,7 @@ from tests.desk.conftest import FLAGSHIP, As
 from quarterday.core.file.records import (
     Decision,
     Delivery,
+    EvidenceSent,
     FindingSetAside,
     Note,
     PackageBuilt,
@@ -177,6 +179,42 @@ def test_a_package_of_another_file_is_not_downloaded_by_its_digest(
     assert browser.get(f"/files/HW-1010/papers/{built.document}/").status_code == 404
 
 
+def test_a_certificate_is_made_recorded_downloaded_and_made_again_for_the_same(
+    book: None, signed_in: As
+) -> None:
+    browser = signed_in("ann")
+    asked = {"holder": "", "name": "Élan School Board", "address": "3 Ferry Street",
+             "purpose": "the gym", "language": "fr"}  # fmt: skip
+    assert post(browser, "certify", **asked).status_code == 302
+    (sent,) = ledger.load(FLAGSHIP).all(EvidenceSent)
+    assert (sent.holder, sent.role, sent.sent_on) == (
+        "elan-school-board", "third-party", date(2026, 11, 25)
+    )  # fmt: skip
+    page = browser.get(F)
+    assert page.context["papers"]["holders"]["elan-school-board"][1] == "certificate"
+    pdf = browser.get(f"{F}papers/{sent.document}/")
+    assert "certificate-elan-school-board" in pdf["Content-Disposition"]
+    assert pdf.content.startswith(b"%PDF-")
+    assert post(browser, "certify", holder="elan-school-board", language="fr").status_code == 302
+    assert ledger.load(FLAGSHIP).all(EvidenceSent) == (sent,)
+
+
+@pytest.mark.parametrize(
+    "form",
+    [
+        {"holder": "", "name": " ", "language": "en"},
+        {"holder": "nobody", "language": "en"},
+        {"holder": "", "name": "A", "language": "xx"},
+        {"holder": "", "name": "x" * 301, "language": "en"},
+    ],
+)
+def test_a_certificate_for_nobody_is_refused_in_a_sentence(
+    form: dict[str, str], book: None, signed_in: As
+) -> None:
+    assert post(signed_in("ann"), "certify", **form).status_code == 422
+    assert ledger.load(FLAGSHIP).all(EvidenceSent) == ()
+
+
 def test_packages_are_not_built_without_end(
     book: None, signed_in: As, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -191,7 +229,7 @@ def test_nothing_is_written_by_looking(book: None, signed_in: As) -> None:
     """GET never acts: a mail scanner or a prefetch that opens every address changes nothing."""
     browser, before = signed_in("ann"), seq()
     for act in ("withdraw", "terms/remove", "set-aside", "take-up", "decide", "payment", "note",
-                "sign", "build", "deliver"):  # fmt: skip
+                "sign", "build", "deliver", "certify"):  # fmt: skip
         assert browser.get(f"{F}{act}/").status_code == 405
     assert seq() == before
 

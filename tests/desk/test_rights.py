@@ -51,6 +51,7 @@ MATRIX: dict[str, tuple[str, str, dict[str, str], dict[str, str]]] = {
     "build": ("post", f"{F}build/", {"language": "xx"}, DOES),
     "paper": ("get", f"{F}papers/none/", {}, dict.fromkeys(PEOPLE, "hidden")),
     "deliver": ("post", f"{F}deliver/", {"to": ""}, DOES),
+    "certify": ("post", f"{F}certify/", {"language": "xx"}, DOES),
     "people": ("get", "/people/", {}, MANAGES),
     "change-person": ("post", "/people/0/", {}, {**MANAGES, "maria": "hidden"}),
     "kept": ("get", "/kept/", {}, EVERYBODY),

@@ -13,6 +13,7 @@ from quarterday.core.file.records import (
     Authority,
     Decision,
     Delivery,
+    EvidenceSent,
     Note,
     PaymentChoice,
     Terms,
@@ -23,6 +24,7 @@ from quarterday.core.premium.table import PremiumTable
 from quarterday.core.review.case import VERSIONS, Version
 from quarterday.core.review.finding import Finding
 from quarterday.core.words import Rate, Term, words
+from quarterday.office.certifying import holders
 from quarterday.office.showing import Shown
 from quarterday.papers.building_values import data as building_values
 from quarterday.papers.what_changed import data as what_changed
@@ -308,6 +310,8 @@ def _papers(shown: Shown) -> Told:
         "decisions": shown.file.all(Decision),
         "payment": shown.file.get(PaymentChoice, str(shown.review.renewal)),
         "people": [c for c in shown.file.contacts if c.left_on is None],
+        "outside": sorted(shown.file.all(EvidenceSent), key=lambda e: e.sent_on, reverse=True),
+        "holders": holders(shown.file),
     }
 
 

@@ -6,6 +6,7 @@ Only facts of the file and the policy in force go out, and the ledger says who g
 from __future__ import annotations
 
 import hashlib
+import unicodedata
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
@@ -186,6 +187,38 @@ def send(prepared: Prepared, *, by: str) -> Entry | None:
         draft = Draft("certify", record.kind, record.key, record.body(), origin)
         (entry,) = ledger.append(prepared.file, [draft], by=by, expected_seq=prepared.seq)
     return entry
+
+
+def asked(
+    file: File,
+    holder: str,
+    told: Stranger,
+    brokerage: Brokerage,
+    speech: Speech,
+    *,
+    day: date,
+    by: str,
+) -> Prepared:
+    """Return the paper that a holder needs: a discharge request when they are paid off."""
+    interest = file.get(Interest, holder)
+    if interest is not None and interest.status == PAID_OFF:
+        return ask_discharge(file, holder, brokerage, speech, day)
+    return certify(file, holder, told, brokerage, speech, day=day, by=by)
+
+
+def short_name(name: str) -> str:
+    """Return a holder's id made from its name: lower-case letters and digits, joined by hyphens."""
+    plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().lower()
+    return "-".join("".join(c if c.isalnum() else " " for c in plain).split())[:60] or "holder"
+
+
+def holders(file: File) -> dict[str, tuple[str, str]]:
+    """Return whom a paper could go to, by id: their name, and the paper they would get."""
+    known = {e.holder: (e.name, certificate.ID) for e in file.all(EvidenceSent)}
+    for interest in file.interests:
+        paper = discharge_request.ID if interest.status == PAID_OFF else certificate.ID
+        known[interest.id] = (interest.name, paper)
+    return known
 
 
 def _plain(text: str) -> str:

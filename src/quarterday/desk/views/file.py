@@ -25,7 +25,9 @@ def file(request: DeskRequest, file: str) -> HttpResponse:
     """Show a file."""
     shown = shown_of(request, file)
     office = access.office_of(shown.file)
-    acts: tuple[access.Act, ...] = ("edit", "record", "build", "deliver", "set-aside", "sign")
+    acts: tuple[access.Act, ...] = (
+        "edit", "record", "build", "deliver", "certify", "set-aside", "sign",
+    )  # fmt: skip
     may = {act.replace("-", "_"): access.may(request.person, act, office) for act in acts}
     may["sign"] = may["sign"] and bool(request.person.licence)
     told = filepage.page(shown, request.speech)

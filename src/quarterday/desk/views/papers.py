@@ -10,7 +10,8 @@ from django.conf import settings
 from django.http import Http404, HttpResponse
 from django.views.decorators.http import require_POST, require_safe
 
-from quarterday.core.file.records import PackageBuilt
+from quarterday.core.file.fold import File
+from quarterday.core.file.records import EvidenceSent, PackageBuilt
 from quarterday.core.words import words
 from quarterday.desk.request import LANGUAGES, DeskRequest
 from quarterday.desk.views.acts import back, day, text
@@ -41,23 +42,25 @@ def build(request: DeskRequest, file: str) -> HttpResponse:
     return back(request, file, "papers", done)
 
 
-def _built(request: DeskRequest, id: str, document: str) -> PackageBuilt:
-    held = access.open_file(request.person, id)
-    found = next((p for p in held.all(PackageBuilt) if p.document == document), None)
-    if found is None:
-        raise Http404
-    return found
+def _name(held: File, document: str) -> str:
+    """Return what a package or a paper of a file is called; 404 when the file has none such."""
+    for built in held.all(PackageBuilt):
+        if built.document == document:
+            draft = "" if built.reviewer else "-draft"
+            return f"{held.id}-{built.renewal}-{built.language}-v{built.version}{draft}"
+    for sent in held.all(EvidenceSent):
+        if sent.document == document:
+            return f"{held.id}-{sent.paper}-{sent.holder}-{sent.sent_on}-{sent.language}"
+    raise Http404
 
 
 @require_safe
 def download(request: DeskRequest, file: str, document: str) -> HttpResponse:
-    """Answer with a package's bytes."""
-    built = _built(request, file, document)
-    draft = "" if built.reviewer else "-draft"
-    safe = "".join(c if c.isascii() and (c.isalnum() or c in "-_") else "-" for c in file)
-    name = f"{safe}-{built.renewal}-{built.language}-v{built.version}{draft}.pdf"
+    """Answer with the bytes of a package, or of a paper that went to somebody outside."""
+    name = _name(access.open_file(request.person, file), document)
+    safe = "".join(c if c.isascii() and (c.isalnum() or c in "-_") else "-" for c in name)
     response = HttpResponse(originals.get(document), content_type="application/pdf")
-    response["Content-Disposition"] = f'attachment; filename="{name}"'
+    response["Content-Disposition"] = f'attachment; filename="{safe}.pdf"'
     return response
 
 

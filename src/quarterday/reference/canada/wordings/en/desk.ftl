@@ -462,3 +462,18 @@ cli-serve-nobody = Nobody may come in yet. Add a manager: quarterday person --he
 cli-demo-desk = Open the desk: quarterday --store { $store } serve, then go to { $address }
 cli-demo-visitor = { $name }, { $role }: { $email } with the password { $password }
 cli-person-added = { $name } signs in as { $email }. The password is shown once, and must be changed at the first sign-in: { $password }
+
+## Papers for others
+
+desk-outside = Papers for others
+desk-outside-paper = Paper
+desk-outside-to = For whom
+desk-certify = Make a paper for somebody outside
+desk-certify-about = A certificate says what is in force today. Who is paid off gets a request for a discharge instead. It is recorded as sent today.
+desk-certify-new = somebody new, named below
+desk-certify-name = Name, when new
+desk-certify-address = Address, in one line
+desk-certify-purpose = What they need it for
+desk-certify-do = Make and record it
+desk-done-certify = The paper is made, kept and on record. Download it below.
+desk-act-certify = evidence given

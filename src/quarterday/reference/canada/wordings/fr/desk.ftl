@@ -462,3 +462,18 @@ cli-serve-nobody = Personne ne peut encore entrer. Ajoutez un gestionnaire : qua
 cli-demo-desk = Ouvrez le pupitre : quarterday --store { $store } serve, puis allez à { $address }
 cli-demo-visitor = { $name }, { $role } : { $email }, mot de passe { $password }
 cli-person-added = { $name } entre avec l'adresse { $email }. Le mot de passe, affiché une seule fois, doit être changé à la première session : { $password }
+
+## Documents pour des tiers
+
+desk-outside = Documents pour des tiers
+desk-outside-paper = Document
+desk-outside-to = Pour qui
+desk-certify = Faire un document pour un tiers
+desk-certify-about = Une attestation dit ce qui est en vigueur aujourd'hui. Qui est remboursé reçoit plutôt une demande de mainlevée. L'envoi est inscrit en date d'aujourd'hui.
+desk-certify-new = une nouvelle personne, nommée ci-dessous
+desk-certify-name = Nom, s'il est nouveau
+desk-certify-address = Adresse, sur une ligne
+desk-certify-purpose = À quoi cela leur sert
+desk-certify-do = Faire et inscrire
+desk-done-certify = Le document est fait, conservé et inscrit. Téléchargez-le ci-dessous.
+desk-act-certify = preuve donnée
