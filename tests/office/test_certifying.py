@@ -15,7 +15,7 @@ from tests.papers.reading import elements, page_texts
 from quarterday.catalogue.load import reference
 from quarterday.catalogue.speech import Speech
 from quarterday.core.file.entry import Draft, Origin
-from quarterday.core.file.records import EvidenceSent, Interest, Record, Terms
+from quarterday.core.file.records import Bound, EvidenceSent, Interest, Record, Terms
 from quarterday.invent.demo.book import HERE as DEMO_DATA
 from quarterday.office import certifying
 from quarterday.office.brand import FILE_NAME, brokerage
@@ -162,8 +162,22 @@ def test_a_day_without_a_policy_is_refused(pantry: str, day: date) -> None:
         certificate(pantry, day=day)
     said = refused(trouble)
     assert PANTRY in said
-    assert "no issued policy is in force" in said
+    assert "no policy, issued or bound, is in force" in said
     assert "--as-of" in said
+
+
+def test_what_the_insurer_bound_is_certified_with_its_binder_from_the_day_it_was_bound(
+    pantry: str, tmp_path: Path
+) -> None:
+    agreed = ledger.load(pantry).terms(date(2027, 1, 1), "offered")
+    assert agreed is not None
+    write(pantry, Bound(renewal=agreed.start, bound_on=date(2027, 1, 4), by="L. Park",
+                        binder="B-7", agreed=agreed))  # fmt: skip
+    text = text_of(certificate(pantry, day=date(2027, 1, 4)), tmp_path)
+    assert "Binder B-7" in text
+    assert "not issued yet" in text
+    with pytest.raises(Trouble):
+        certificate(pantry, day=date(2027, 1, 3))
 
 
 @pytest.mark.parametrize("lacking", [{"policy_number": None}, {"insurer": None}])

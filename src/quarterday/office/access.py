@@ -5,7 +5,7 @@ A file of an office where a person has no grant is to them as if it were not the
 | role | may |
 |---|---|
 | read-only | view |
-| colleague | view, load, edit, record, ask the insurer, build, deliver, check the policy, certify to outsiders |
+| colleague | view, load, edit, record, ask the insurer, build, deliver, check, certify |
 | owner | all that, set findings aside, bind, and sign the review when licensed |
 | manager | all that, and say who may come in |
 """

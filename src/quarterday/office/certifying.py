@@ -17,10 +17,10 @@ from pydantic import ValidationError
 from quarterday.catalogue.speech import Speech
 from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.fold import File
-from quarterday.core.file.records import Building, EvidenceSent, Interest, Terms
+from quarterday.core.file.records import Bound, Building, EvidenceSent, Interest, Terms
 from quarterday.core.words import words
 from quarterday.office.trouble import Trouble
-from quarterday.papers.alone import Alone
+from quarterday.papers.alone import Alone, InForce
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.certificate import data as certificate
 from quarterday.papers.certificate.data import Certificate, Holder
@@ -56,17 +56,21 @@ class Stranger:
     purpose: str | None = None
 
 
-def in_force(file: File, day: date) -> Terms:
-    """Return the issued terms whose period holds ``day``.
+def in_force(file: File, day: date) -> InForce:
+    """Return the policy whose period holds ``day``: as issued, else as the insurer bound it.
 
-    Trouble when there are none, or when they do not say which insurer's policy they are.
+    Trouble when there is none, or when nobody could look it up.
     """
-    here = [t for t in file.all(Terms) if t.stage == "issued" and day in t.period]
-    if not here:
+    issued = [t for t in file.all(Terms) if t.stage == "issued" and day in t.period]
+    bound = [b for b in file.all(Bound) if day in b.agreed.period and b.bound_on <= day]
+    found = [InForce(t) for t in issued] or [InForce(b.agreed, b.binder or "") for b in bound]
+    if not found:
         raise Trouble(words("certificate-not-in-force", file=file.id, day=day))
-    if not (here[-1].insurer and here[-1].policy_number):
+    policy = found[-1]
+    number = policy.terms.policy_number if policy.binder is None else policy.binder
+    if not (policy.terms.insurer and number):
         raise Trouble(words("certificate-no-number", file=file.id, day=day))
-    return here[-1]
+    return policy
 
 
 def holder_of(file: File, id: str, told: Stranger) -> Holder:
@@ -120,14 +124,14 @@ def certify(
 
     Trouble when nothing is in force, nothing of it concerns the holder, or nobody knows them.
     """
-    terms, asking = in_force(file, day), holder_of(file, holder, told)
-    if not certificate.lines(terms, asking):
+    policy, asking = in_force(file, day), holder_of(file, holder, told)
+    if not certificate.lines(policy.terms, asking):
         raise Trouble(words("certificate-nothing", file=file.id, day=day, name=asking.name))
-    of = _alone(file, terms, day, (certificate.ID, asking.id))
+    of = _alone(file, policy.terms, day, (certificate.ID, asking.id))
     names = {building.id: building.name for building in file.buildings}
-    made = Certificate(of, terms, asking, brokerage.person(by), names)
+    made = Certificate(of, policy, asking, brokerage.person(by), names)
     pdf = certificate.pdf(made, brokerage, speech)
-    return _prepared(file, terms, asking, certificate.ID, pdf, day, speech.language)
+    return _prepared(file, policy.terms, asking, certificate.ID, pdf, day, speech.language)
 
 
 def ask_discharge(
@@ -145,10 +149,11 @@ def ask_discharge(
         raise Trouble(unknown)
     if interest.status != PAID_OFF:
         raise Trouble(words("discharge-not-paid-off", name=interest.name))
-    terms = in_force(file, day)
+    policy = in_force(file, day)
+    terms = policy.terms
     of = _alone(file, terms, day, (discharge_request.ID, id))
     building = file.get(Building, interest.location) if interest.location else None
-    pdf = discharge_request.pdf(of, terms, interest, building, brokerage, speech)
+    pdf = discharge_request.pdf(of, policy, interest, building, brokerage, speech)
     asked = Holder(id, interest.role, interest.name, interest.address)
     return _prepared(file, terms, asked, discharge_request.ID, pdf, day, speech.language)
 

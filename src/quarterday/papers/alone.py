@@ -9,7 +9,7 @@ from pathlib import Path
 
 from quarterday.catalogue.speech import Speech
 from quarterday.core.dates import Period
-from quarterday.core.file.records import Organisation
+from quarterday.core.file.records import Organisation, Terms
 from quarterday.core.words import Term, words
 from quarterday.papers import press
 from quarterday.papers.brokerage import Brokerage
@@ -25,6 +25,20 @@ class Alone:
     term: Period
     day: date
     number: int
+
+
+@dataclass(frozen=True, slots=True)
+class InForce:
+    """The policy in force: its terms, and the binder's number while it is bound but not issued."""
+
+    terms: Terms
+    binder: str | None = None
+
+    def named(self) -> tuple[str, str | None]:
+        """Return the wording that labels its number, and the number."""
+        if self.binder is not None:
+            return "certificate-binder", self.binder
+        return "copies-policy", self.terms.policy_number
 
 
 def printed(template: Path, data: Data, day: date) -> bytes:

@@ -11,7 +11,7 @@ from quarterday.core.file.records import Building, Terms
 from quarterday.core.file.records.terms import Coverage
 from quarterday.core.words import Term, words
 from quarterday.papers import alone
-from quarterday.papers.alone import Alone
+from quarterday.papers.alone import Alone, InForce
 from quarterday.papers.brokerage import Brokerage, Person
 from quarterday.papers.setting import Data
 from quarterday.papers.shown import shown
@@ -44,7 +44,7 @@ class Certificate:
     """A certificate: of which policy in force, for whom, by whom; names of the buildings by id."""
 
     of: Alone
-    terms: Terms
+    policy: InForce
     holder: Holder
     issuer: Person | None
     buildings: dict[str, str]
@@ -63,7 +63,7 @@ def pdf(certificate: Certificate, brokerage: Brokerage, speech: Speech) -> bytes
 
 def data(certificate: Certificate, brokerage: Brokerage, speech: Speech) -> Data:
     """Return what the certificate says, part by part."""
-    of, terms, holder = certificate.of, certificate.terms, certificate.holder
+    of, policy, holder = certificate.of, certificate.policy, certificate.holder
     say = speech.say
     title = say(words("certificate-title", organisation=of.organisation.name, day=of.day))
     notes = ("certificate-day", "certificate-no-rights", "certificate-used")
@@ -73,23 +73,27 @@ def data(certificate: Certificate, brokerage: Brokerage, speech: Speech) -> Data
         "to": [speech.day(of.day), holder.name, *filter(None, [holder.address])],
         "kicker": say(words("paper-name", paper=Term("paper", ID))),
         "title": title,
-        "lead": say(words("certificate-lead", day=of.day)),
+        "lead": say(words(_lead(policy), day=of.day)),
         "facts": [[say(words(id)), text] for id, text in _facts(certificate, speech) if text],
         "header": [say(words(id)) for id in HEADER],
-        "rows": [_row(certificate, line, speech) for line in lines(terms, holder)],
+        "rows": [_row(certificate, line, speech) for line in lines(policy.terms, holder)],
         "meanings": say(words("certificate-words")),
         "notes": [say(words(id)) for id in notes],
         "closing": list(_closing(certificate, brokerage, speech)),
     }
 
 
+def _lead(policy: InForce) -> str:
+    return "certificate-lead" if policy.binder is None else "certificate-lead-bound"
+
+
 def _facts(certificate: Certificate, speech: Speech) -> Iterator[tuple[str, str | None]]:
     organisation = certificate.of.organisation
-    terms, holder = certificate.terms, certificate.holder
+    terms, holder = certificate.policy.terms, certificate.holder
     yield "copies-insured", organisation.named_insured or organisation.name
     yield "copies-address", ", ".join(alone.street(organisation))
     yield "copies-insurer", terms.insurer
-    yield "copies-policy", terms.policy_number
+    yield certificate.policy.named()
     yield "copies-term", speech.say(words("copies-from-to", start=terms.start, end=terms.end))
     yield "copies-reference", holder.reference
     yield "copies-location", holder.building.name if holder.building else None
@@ -98,7 +102,7 @@ def _facts(certificate: Certificate, speech: Speech) -> Iterator[tuple[str, str 
 
 
 def _row(certificate: Certificate, line: Coverage, speech: Speech) -> list[str]:
-    terms, place = certificate.terms, certificate.buildings.get(line.location)
+    terms, place = certificate.policy.terms, certificate.buildings.get(line.location)
     name = Term("coverage", line.coverage)
     at = words("paper-coverage-at", coverage=name, place=place) if place else name
     limit = speech.money(terms.money(line.limit)) if line.limit is not None else NONE

@@ -6,10 +6,10 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from quarterday.catalogue.speech import Speech
-from quarterday.core.file.records import Building, Interest, Terms
+from quarterday.core.file.records import Building, Interest
 from quarterday.core.words import Term, words
 from quarterday.papers import alone
-from quarterday.papers.alone import Alone
+from quarterday.papers.alone import Alone, InForce
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.setting import Data
 
@@ -21,20 +21,20 @@ CONSENT = ("discharge-name", "discharge-signature", "discharge-date")
 
 def pdf(
     of: Alone,
-    terms: Terms,
+    policy: InForce,
     interest: Interest,
     building: Building | None,
     brokerage: Brokerage,
     speech: Speech,
 ) -> bytes:
     """Return the letter as PDF; the same facts make the same bytes."""
-    told = data(of, terms, interest, building, brokerage, speech)
+    told = data(of, policy, interest, building, brokerage, speech)
     return alone.printed(TEMPLATE, told, of.day)
 
 
 def data(
     of: Alone,
-    terms: Terms,
+    policy: InForce,
     interest: Interest,
     building: Building | None,
     brokerage: Brokerage,
@@ -52,8 +52,8 @@ def data(
         "title": title,
         "lead": say(words(f"discharge-lead-{role}", insured=insured)),
         "facts": [
-            [say(words(f"copies-{id}")), text]
-            for id, text in _facts(insured, terms, interest, building)
+            [say(words(id)), text]
+            for id, text in _facts(insured, policy, interest, building)
             if text
         ],
         "parts": [
@@ -74,11 +74,11 @@ def data(
 
 
 def _facts(
-    insured: str, terms: Terms, interest: Interest, building: Building | None
+    insured: str, policy: InForce, interest: Interest, building: Building | None
 ) -> Iterator[tuple[str, str | None]]:
-    yield "insured", insured
-    yield "insurer", terms.insurer
-    yield "policy", terms.policy_number
-    yield "reference", interest.reference
-    yield "location", building.name if building else None
-    yield "item", interest.item
+    yield "copies-insured", insured
+    yield "copies-insurer", policy.terms.insurer
+    yield policy.named()
+    yield "copies-reference", interest.reference
+    yield "copies-location", building.name if building else None
+    yield "copies-item", interest.item
