@@ -151,5 +151,5 @@ def test_a_file_is_not_moved_to_an_office_that_the_person_does_not_serve(
 def test_roles_hold_only_rights_that_exist_and_each_holds_those_of_the_one_before() -> None:
     order = [access.RIGHTS[role] for role in ("read-only", "colleague", "owner", "manager")]
     assert all(less < more for less, more in pairwise(order))
-    assert order[-1] == {"view", "load", "edit", "record", "build", "deliver", "certify",
-                         "set-aside", "sign", "people"}  # fmt: skip
+    assert order[-1] == {"view", "load", "edit", "record", "ask", "build", "deliver", "check",
+                         "certify", "set-aside", "bind", "sign", "people"}  # fmt: skip
