@@ -9,7 +9,7 @@ from __future__ import annotations
 import socket
 import subprocess
 import sys
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from itertools import product
 from pathlib import Path
@@ -21,8 +21,9 @@ from tests.browser.chromium import CHROMIUM, FLAGS
 from tests.browser.scenes import SCENES
 
 WIDTHS = {"desk": 1280, "phone": 360}
-SHADES = {"light": False, "dark": True}
+SHADES = ("light", "dark")
 LANGUAGES = ("en", "fr")
+LOOKS = tuple(product(WIDTHS, SHADES, LANGUAGES))
 PATIENCE = 30.0  # seconds until the server must answer
 
 
@@ -79,15 +80,13 @@ def enter(page: Page, email: str, password: str, language: str) -> None:
 
 def photograph(
     browser: Browser, base: str, people: Mapping[str, tuple[str, str]], names: Sequence[str],
-    out: Path,
+    looks: Iterable[tuple[str, str, str]], out: Path,
 ) -> Iterator[Path]:  # fmt: skip
-    """Yield each picture as it is taken."""
-    for language, (width, pixels), (shade, dark) in product(
-        LANGUAGES, WIDTHS.items(), SHADES.items()
-    ):
+    """Yield each picture as it is taken; a look is a width, a shade and a language."""
+    for width, shade, language in looks:
         context = browser.new_context(
-            viewport={"width": pixels, "height": 800}, base_url=base,
-            color_scheme="dark" if dark else "light",
+            viewport={"width": WIDTHS[width], "height": 800}, base_url=base,
+            color_scheme="dark" if shade == "dark" else "light",
         )  # fmt: skip
         page, inside = context.new_page(), ""
         for name in sorted(names, key=lambda one: SCENES[one].who):
@@ -107,13 +106,16 @@ def photograph(
 @click.argument("demo", type=click.Path(exists=True, file_okay=False, path_type=Path))
 @click.argument("out", type=click.Path(file_okay=False, path_type=Path))
 @click.argument("names", nargs=-1, type=click.Choice(sorted(SCENES)), metavar="[SCENE]...")
-def main(demo: Path, out: Path, names: tuple[str, ...]) -> None:
+@click.option("--look", "looks", multiple=True, help="Such as desk-light-en; all when not given.",
+              type=click.Choice(["-".join(look) for look in LOOKS]))  # fmt: skip
+def main(demo: Path, out: Path, names: tuple[str, ...], looks: tuple[str, ...]) -> None:
     """Photograph the desk of a demo: every scene, or those named."""
     out.mkdir(parents=True, exist_ok=True)
+    chosen = [look for look in LOOKS if not looks or "-".join(look) in looks]
     people = visitors_of(demo / "store")
     with served(demo / "store") as base, sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
-        for path in photograph(browser, base, people, names or sorted(SCENES), out):
+        for path in photograph(browser, base, people, names or sorted(SCENES), chosen, out):
             click.echo(path)
         browser.close()
 

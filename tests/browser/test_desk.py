@@ -83,7 +83,7 @@ def test_a_choice_changes_the_list_at_once(enter: Enter) -> None:
 def test_why_opens_where_it_stands(enter: Enter) -> None:
     page = enter()
     page.goto(F)
-    page.locator(".building details", has_text="figures").first.locator("summary").first.click()
+    page.locator(".building details:has(.why) > summary").first.click()
     first = page.locator(".building .why").first
     first.locator("summary").first.click()
     first.locator(".tree").wait_for()
@@ -96,6 +96,7 @@ def test_acts_work_with_and_without_scripts(scripts: bool, enter: Enter) -> None
     page = enter("ann", scripts=scripts)
     page.goto(F)
     finding = page.locator(".finding", has=page.locator("form[action$='/decide/']")).first
+    finding.locator("summary").first.click()
     form = finding.locator("form[action$='/decide/']")
     finding.locator("summary", has_text="decision").click()
     form.locator("select[name=answer]").select_option("take-it")
@@ -103,6 +104,26 @@ def test_acts_work_with_and_without_scripts(scripts: bool, enter: Enter) -> None
     form.locator("button").click()
     page.locator(".done").wait_for()
     assert [d.by for d in ledger.load(FLAGSHIP).all(Decision)] == ["The board"]
+
+
+def test_findings_are_walked_and_unfolded_with_keys(enter: Enter) -> None:
+    page = enter()
+    page.goto(F)
+    page.keyboard.press("j")
+    page.keyboard.press("j")
+    page.keyboard.press("Enter")
+    second = page.locator(".finding").nth(1)
+    assert second.get_attribute("open") is not None
+    assert second.locator(".told").is_visible()
+    assert page.locator(".finding[open]").count() == 1
+
+
+def test_an_address_with_a_finding_unfolds_it(enter: Enter) -> None:
+    page = enter()
+    page.goto(F)
+    id = page.locator(".finding .told").nth(3).get_attribute("id")
+    page.goto(f"{F}#{id}")
+    page.locator(f"#{id}").wait_for(state="visible")
 
 
 def test_two_clicks_on_one_button_write_one_entry(enter: Enter) -> None:

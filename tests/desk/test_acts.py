@@ -53,7 +53,7 @@ def test_a_finding_is_set_aside_with_its_reason_and_taken_up_again(
     )
     page = browser.get(F)
     assert "Set aside: Asked and refused." in told(page)
-    assert finding not in [f.id for f in page.context["agenda"]]
+    assert finding not in [row["finding"].id for row in page.context["findings"]]
     (aside,) = ledger.load(FLAGSHIP).all(FindingSetAside)
     assert aside.finding == finding
     assert post(browser, "take-up", finding=finding).status_code == 302

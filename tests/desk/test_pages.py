@@ -123,10 +123,32 @@ def test_the_file_page_says_every_finding_in_order_with_its_evidence(
     text, speech = page.content.decode(), Speech(reference(), "en")
     from django.utils.html import escape
 
+    minus = text.replace("-", "−")
     for finding in done.findings:
         assert str(escape(speech.say(finding.title))) in text
         for node in finding.evidence:
-            assert str(escape(speech.parts(node).value)) in text
+            assert str(escape(speech.parts(node).value.replace("-", "−"))) in minus
+
+
+def test_the_findings_narrow_to_one_kind_and_unfold(book: None, signed_in: As) -> None:
+    browser = signed_in("ann")
+    rows = browser.get(F).context["findings"]
+    fixes = [row["title"] for row in rows if row["finding"].kind == "fix"]
+    assert 0 < len(fixes) < len(rows)
+    narrowed = browser.get(F, {"only": "fix", "unfold": "1"}).content.decode()
+    assert narrowed.count('<details class="finding" open>') == len(fixes)
+    whole = browser.get(F, {"only": "<b>"}).content.decode()
+    assert whole.count('<details class="finding">') == len(rows)
+
+
+def test_the_heading_says_what_the_findings_come_to(book: None, signed_in: As) -> None:
+    """And the agenda's decisions bear the numbers that the leaders' agenda gives them."""
+    page = signed_in("ann").get(F)
+    done = review(ledger.load(FLAGSHIP), reference(), DAY)
+    decisions = sum(f.kind == "decide" for f in done.findings)
+    assert f"{decisions} decisions for the leaders, " in page.content.decode()
+    placed = {row["place"]: row["finding"].id for row in page.context["findings"] if row["place"]}
+    assert [placed[n] for n in sorted(placed)] == [f.id for f in done.agenda]
 
 
 def test_every_figure_of_the_page_answers_why_down_to_its_sources(

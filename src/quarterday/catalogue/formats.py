@@ -17,6 +17,7 @@ from quarterday.core.words import Rate
 
 _LOCALES = {"en": "en_CA", "fr": "fr_CA"}
 _MOST_DECIMALS = 6
+_KEPT = 20_000  # what was written once is written again on the next page
 
 
 @lru_cache(maxsize=8)
@@ -39,6 +40,7 @@ def _number_pattern(decimals: int, sign: str) -> NumberPattern:
     return parse_pattern(f"#,##0{after}{sign}")
 
 
+@lru_cache(maxsize=_KEPT)
 def money(amount: Money, language: str, *, cents: bool | None = None) -> str:
     """Return ``amount`` with its currency sign, rounded half-up to the cent.
 
@@ -57,6 +59,7 @@ def _rounded(value: Decimal, decimals: int) -> Decimal:
     return value.quantize(Decimal(1).scaleb(-decimals), rounding=ROUND_HALF_UP)
 
 
+@lru_cache(maxsize=_KEPT)
 def rate(ratio: Rate, language: str) -> str:
     """Return a ratio as a percentage with up to ``ratio.decimals`` decimals."""
     sign = "\N{NO-BREAK SPACE}%" if language == "fr" else "%"
@@ -64,12 +67,14 @@ def rate(ratio: Rate, language: str) -> str:
     return str(pattern.apply(_rounded(ratio.value, ratio.decimals + 2), locale(language)))
 
 
+@lru_cache(maxsize=_KEPT)
 def number(value: Decimal | int, language: str, decimals: int = _MOST_DECIMALS) -> str:
     """Return a number with its groups of three and up to ``decimals`` decimals."""
     pattern = _number_pattern(decimals, "")
     return str(pattern.apply(_rounded(Decimal(value), decimals), locale(language)))
 
 
+@lru_cache(maxsize=_KEPT)
 def day(when: date, language: str) -> str:
     """Return a date in full; the first of a month is "1er" in French."""
     text = format_date(when, "long", locale=locale(language))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 from typing import Any
@@ -23,7 +24,7 @@ from quarterday.core.money import Money
 from quarterday.core.premium.table import PremiumTable
 from quarterday.core.review.case import VERSIONS, Version
 from quarterday.core.review.finding import Finding
-from quarterday.core.words import Rate, Term, words
+from quarterday.core.words import Rate, Term, Words, words
 from quarterday.office.certifying import holders
 from quarterday.office.showing import Shown
 from quarterday.papers.building_values import data as building_values
@@ -33,6 +34,7 @@ from quarterday.store.reading import entries
 Told = dict[str, Any]
 Versions = Sequence[tuple[Version, Terms]]
 Differences = Mapping[tuple[str, str], list[Told]]
+KINDS = ("decide", "send back", "fix", "know")
 ANSWERS = ("take-it", "leave-it", "later", "ask-us")
 WAYS = ("e-mail", "post", "by hand", "room")
 
@@ -49,7 +51,6 @@ def page(shown: Shown, speech: Speech) -> Told:
         "head": _head(shown),
         "findings": [_finding(f, shown, speech) for f in shown.review.findings if not f.set_aside],
         "aside": [_finding(f, shown, speech) for f in shown.review.findings if f.set_aside],
-        "agenda": shown.review.agenda,
         "diary": shown.diary,
         "buildings": list(_buildings(shown, speech)),
         "valuations": _valuations(shown),
@@ -66,10 +67,8 @@ def page(shown: Shown, speech: Speech) -> Told:
 
 def _head(shown: Shown) -> Told:
     change, terms = shown.premium_change, shown.case.terms
-    counts: dict[str, int] = {}
-    for finding in shown.review.findings:
-        if finding.set_aside is None:
-            counts[finding.kind] = counts.get(finding.kind, 0) + 1
+    counts: Counter[str] = Counter(f.kind for f in shown.review.findings if f.set_aside is None)
+    todo = [due for due in shown.diary if not due.is_done]
     return {
         "state": shown.state,
         "renewal": shown.at_work,
@@ -79,17 +78,30 @@ def _head(shown: Shown) -> Told:
         "change": Rate(change.share) if change else None,
         "is_up": bool(change) and change.change.amount > 0 if change else False,
         "signed": shown.signed,
-        "counts": counts,
+        "found": counts.total(),
+        "kinds": [(kind, counts[kind]) for kind in KINDS if counts[kind]],
+        "matters": _matters(counts),
+        "open": len(todo),
+        "next": todo[0] if todo else None,
         "late": sum(due.is_late for due in shown.diary),
         "impossible": sum(due.is_impossible for due in shown.diary),
     }
 
 
+def _matters(counts: Mapping[str, int]) -> Words:
+    """Return what the findings come to: what is to be done, else how much there is to know."""
+    todo = [kind for kind in ("decide", "send back", "fix") if counts[kind]] or ["know"]
+    said = (words(f"desk-matters-{kind.replace(' ', '-')}", n=counts[kind]) for kind in todo)
+    return words("desk-matters-title", what=tuple(said), n=sum(counts.values()))
+
+
 def _finding(finding: Finding, shown: Shown, speech: Speech) -> Told:
     decided = shown.file.get(Decision, f"{shown.review.renewal}/{finding.id}")
+    agenda = [one.id for one in shown.review.agenda]
     return {
         "finding": finding,
         "anchor": anchor(finding.id),
+        "place": agenda.index(finding.id) + 1 if finding.id in agenda else None,
         "title": speech.say(finding.title),
         "means": speech.say(finding.means),
         "todo": speech.say(finding.todo),

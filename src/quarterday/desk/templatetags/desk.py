@@ -17,13 +17,14 @@ from quarterday.catalogue.speech import Speech
 from quarterday.core.file.layout import Column
 from quarterday.core.file.records import Record
 from quarterday.core.money import Money
-from quarterday.core.words import Term, words
+from quarterday.core.words import Rate, Term, words
 from quarterday.desk import charts
 from quarterday.desk.filepage import anchor
 from quarterday.intake.labels import choice, field_label
 from quarterday.office.forms import columns, sheet_of
 
 register = template.Library()
+MINUS = "\N{MINUS SIGN}"
 
 
 def _speech(context: Context) -> Speech:
@@ -41,7 +42,14 @@ def say(context: Context, id: str, **args: Any) -> str:  # noqa: ANN401 - whatev
 @register.simple_tag(takes_context=True)
 def speak(context: Context, what: Any) -> str:  # noqa: ANN401 - anything that can be said
     """Return anything in words; nothing for None."""
-    return "" if what is None else _speech(context).say(what)
+    said = "" if what is None else _speech(context).say(what)
+    return signed(said) if isinstance(what, Money | Rate) else said
+
+
+@register.filter
+def signed(said: str) -> str:
+    """Return a figure in words with a minus sign, as wide as a plus, instead of a hyphen."""
+    return f"{MINUS}{said[1:]}" if said.startswith("-") else said
 
 
 @register.simple_tag(takes_context=True)

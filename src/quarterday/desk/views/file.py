@@ -32,7 +32,9 @@ def file(request: DeskRequest, file: str) -> HttpResponse:
     may["sign"] = may["sign"] and bool(request.person.licence)
     told = filepage.page(shown, request.speech)
     template = "desk/file.html" if shown.is_reviewable else "desk/file_bare.html"
-    return render(request, template, {**told, "may": may})
+    only = request.GET.get("only", "")
+    asked = {"only": only if only in filepage.KINDS else "", "unfolded": "unfold" in request.GET}
+    return render(request, template, {**told, **asked, "may": may})
 
 
 @require_safe

@@ -2,15 +2,14 @@
 "use strict";
 
 const typing = (target) => target.closest("input, select, textarea, [contenteditable]");
-const rows = () => [...document.querySelectorAll(".list tbody tr a, .agenda a, .finding > h3")]
-  .map((one) => one.closest("a") || one).filter((one) => one.offsetParent);
+const rows = () => [...document.querySelectorAll(".list tbody tr a, .finding > summary")]
+  .filter((one) => one.offsetParent);
 
 const move = (by) => {
   const all = rows();
   if (!all.length) return;
   const now = all.findIndex((one) => one === document.activeElement);
   const next = all[Math.min(Math.max(now + by, 0), all.length - 1)];
-  if (!next.hasAttribute("href")) next.tabIndex = -1;
   next.focus();
   next.scrollIntoView({ block: "nearest" });
 };
@@ -29,6 +28,15 @@ document.addEventListener("keydown", (event) => {
     act();
   }
 });
+
+// what an address points to is unfolded, also where the browser does not do it by itself
+const unfold = () => {
+  const there = document.getElementById(location.hash.slice(1));
+  for (let one = there?.closest("details"); one; one = one.parentElement.closest("details")) one.open = true;
+  there?.closest(".finding")?.querySelector("summary").focus();
+};
+addEventListener("hashchange", unfold);
+addEventListener("DOMContentLoaded", unfold);
 
 // a button that was pressed once is not pressed twice
 document.addEventListener("submit", (event) => {

@@ -173,18 +173,34 @@ desk-as-of = As of { $day }
 desk-as-of-short = As of
 desk-matters = What matters
 desk-matters-title = { $n ->
-    [0] Nothing was found
-    [one] One finding, the first thing first
-   *[other] { $n } findings, the first thing first
+    [0] The review noticed nothing
+   *[other] { $what }
 }
-desk-matters-none = The review noticed nothing.
-desk-agenda = For the leaders to decide
+desk-matters-decide = { $n ->
+    [one] { $n } decision for the leaders
+   *[other] { $n } decisions for the leaders
+}
+desk-matters-send-back = { $n ->
+    [one] { $n } thing for them to send back
+   *[other] { $n } things for them to send back
+}
+desk-matters-fix = { $n ->
+    [one] { $n } thing for us to fix
+   *[other] { $n } things for us to fix
+}
+desk-matters-know = { $n ->
+    [one] { $n } thing to know
+   *[other] { $n } things to know
+}
+desk-matters-all = all { $n }
+desk-unfold = unfold all
+desk-fold = fold all
+desk-on-agenda = On the leaders' agenda, number
 desk-aside = { $n ->
     [one] One finding set aside
    *[other] { $n } findings set aside
 }
 desk-aside-because = Set aside: { $reason }
-desk-by-day = By { $day }.
 desk-evidence = { $n ->
     [0] Why it stands here
     [one] Evidence: one figure
@@ -202,6 +218,12 @@ desk-set-aside-do = Set it aside
 desk-take-up = Take it up again
 desk-reason = Reason, which stays on record
 desk-due-title = What is due
+desk-due-next = { $n ->
+    [one] One step is open, due { $day }
+   *[other] { $n } steps are open, the next due { $day }
+}
+desk-due-none = Every step is done
+desk-begin-by = begin by { $day }
 desk-is-done = done
 desk-buildings = Buildings
 desk-buildings-title = { $n ->
@@ -265,6 +287,9 @@ desk-phone = Telephone
 desk-confirmed = Confirmed
 desk-left = Left
 desk-key = key contact
+desk-may-decide = May decide on
+desk-since = Since
+desk-ended = Ended
 desk-authorities = Authorised people
 desk-authorities-none = Nobody is authorised.
 desk-interests = Lenders and lessors

@@ -118,7 +118,7 @@ desk-head-state = État
 desk-head-next = Prochaine étape
 desk-head-premium = Prime
 desk-head-change = Écart
-desk-head-presses = Presse
+desk-head-presses = Urgent
 desk-only-late = en retard
 desk-only-impossible = hors délai
 desk-only-broker = nous attend
@@ -140,7 +140,7 @@ desk-diary-title = Agenda : { $day }
 desk-diary-late = En retard
 desk-diary-week = D'ici une semaine
 desk-diary-later = Plus tard
-desk-waits = Attend
+desk-waits = Qui agit
 desk-due = Dû le
 desk-what = Quoi
 desk-begin = Commencer le
@@ -173,18 +173,34 @@ desk-as-of = En date du { $day }
 desk-as-of-short = En date du
 desk-matters = Ce qui compte
 desk-matters-title = { $n ->
-    [0] Rien n'a été relevé
-    [one] Une constatation
-   *[other] { $n } constatations, la plus importante d'abord
+    [0] L'examen n'a rien relevé
+   *[other] { $what }
 }
-desk-matters-none = L'examen n'a rien relevé.
-desk-agenda = À décider par les dirigeants
+desk-matters-decide = { $n ->
+    [one] { $n } décision pour les dirigeants
+   *[other] { $n } décisions pour les dirigeants
+}
+desk-matters-send-back = { $n ->
+    [one] { $n } chose à retourner par eux
+   *[other] { $n } choses à retourner par eux
+}
+desk-matters-fix = { $n ->
+    [one] { $n } point à corriger par nous
+   *[other] { $n } points à corriger par nous
+}
+desk-matters-know = { $n ->
+    [one] { $n } chose à savoir
+   *[other] { $n } choses à savoir
+}
+desk-matters-all = les { $n }
+desk-unfold = tout déplier
+desk-fold = tout replier
+desk-on-agenda = À l'ordre du jour des dirigeants, numéro
 desk-aside = { $n ->
     [one] Une constatation mise de côté
    *[other] { $n } constatations mises de côté
 }
 desk-aside-because = Mise de côté : { $reason }
-desk-by-day = D'ici le { $day }.
 desk-evidence = { $n ->
     [0] Pourquoi elle est ici
     [one] Preuve : un chiffre
@@ -202,6 +218,12 @@ desk-set-aside-do = Mettre de côté
 desk-take-up = Reprendre
 desk-reason = Raison, qui reste au dossier
 desk-due-title = Ce qui est dû
+desk-due-next = { $n ->
+    [one] Une étape reste, pour le { $day }
+   *[other] { $n } étapes restent, la prochaine pour le { $day }
+}
+desk-due-none = Toutes les étapes sont faites
+desk-begin-by = à commencer d'ici le { $day }
 desk-is-done = fait
 desk-buildings = Bâtiments
 desk-buildings-title = { $n ->
@@ -265,6 +287,9 @@ desk-phone = Téléphone
 desk-confirmed = Confirmé
 desk-left = Parti
 desk-key = contact principal
+desk-may-decide = Peut décider de
+desk-since = Depuis
+desk-ended = Terminé
 desk-authorities = Personnes autorisées
 desk-authorities-none = Personne n'est autorisé.
 desk-interests = Prêteurs et bailleurs

@@ -80,4 +80,4 @@ office-deadline-title = { $count ->
    *[other] { $count } étapes ne peuvent plus se faire avant le renouvellement du { $renewal }
 }
 office-deadline-means = Cela commence par ceci : { $first }. Même menée au plus vite, la dernière étape finit le { $ends }; le dernier jour ouvrable utile est le { $last }.
-office-deadline-todo = Téléphonez aujourd'hui aux responsables et à l'assureur. Demandez par écrit à l'assureur s'il prolonge de quelques jours la protection actuelle.
+office-deadline-todo = Téléphonez aujourd'hui aux dirigeants et à l'assureur. Demandez par écrit à l'assureur s'il prolonge de quelques jours la protection actuelle.
