@@ -2,7 +2,7 @@
 
 It can be checked without this program: ``entries.jsonl`` holds the chain as it is hashed, and the
 text beside it says how. A workbook that was loaded for several organisations is not enclosed, since
-it tells of the others too; its name and digest are.
+it tells of the others too, nor a document that was erased on lawful request; name and digest are.
 """
 
 from __future__ import annotations
@@ -25,13 +25,12 @@ from quarterday.core.file.entry import Entry, Origin
 from quarterday.core.file.fold import fold
 from quarterday.core.reference import Reference
 from quarterday.core.words import Term, words
+from quarterday.office.redacting import documents
 from quarterday.store import ledger, originals
-from quarterday.store.models import Original
 from quarterday.store.seals import sealed_heads
 
 _FIRST_MOMENT = (1980, 1, 1, 0, 0, 0)  # a zip knows no earlier; equal evidence, equal bytes
 _SHARED_WAYS = {"workbook", "csv"}
-_DIGESTS = ("document", "sealed")
 LANGUAGES = ("en", "fr")
 CHECK = Path(__file__).parent / "evidence_check.py"
 
@@ -50,8 +49,10 @@ class Archive:
 def archive(id: str, reference: Reference) -> Archive:
     """Return everything that is kept of a file as one archive; the same file, the same bytes."""
     entries = ledger.entries(id)
-    shared = dict(_shared(entries))
-    named = {digest: name for digest, name in _named(entries) if digest not in shared}
+    kept = {document.digest: document.name for document in documents(entries)}
+    gone = {digest: name for digest, name in kept.items() if originals.is_erased(digest)}
+    shared = dict(_shared(entries)) | gone
+    named = {digest: name for digest, name in kept.items() if digest not in shared}
     parts = {"entries.jsonl": _lines(entries), "check.py": CHECK.read_bytes()}
     for digest, name in named.items():
         parts[f"documents/{digest}-{_safe(name)}"] = originals.get(digest)
@@ -67,18 +68,6 @@ def _shared(entries: Iterable[Entry]) -> Iterator[tuple[str, str]]:
     for entry in entries:
         if entry.origin.way in _SHARED_WAYS and entry.origin.document:
             yield entry.origin.document, entry.origin.name
-
-
-def _named(entries: Iterable[Entry]) -> Iterator[tuple[str, str]]:
-    """Yield every document that the file names, with the name it was kept under."""
-    found: dict[str, None] = {}
-    for entry in entries:
-        if entry.origin.document:
-            found[entry.origin.document] = None
-        body = json.loads(entry.body) if entry.body else {}
-        found |= {body[key]: None for key in _DIGESTS if key in body}
-    kept = Original.objects.filter(digest__in=[*found]).values_list("digest", "name")
-    yield from sorted(kept)
 
 
 def _lines(entries: Iterable[Entry]) -> bytes:

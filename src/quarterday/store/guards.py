@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from django.db import connections, models
 
+from quarterday.core.file.records import OriginalErased
 from quarterday.store.models import LedgerEntry, Original, Seal, columns_of, table_of
 
 GUARDED: tuple[type[models.Model], ...] = (LedgerEntry, Original, Seal)
@@ -48,14 +49,31 @@ def _redaction(table: str, differs: str, as_text: str) -> str:
     )
 
 
+def _erasure(differs: str, ledger: str) -> str:
+    """Return the only permitted change of an original: its content goes, as an entry says."""
+    kept = [column for column in columns_of(Original) if column != "content"]
+    changed = " OR ".join(f'NEW."{column}" {differs} OLD."{column}"' for column in kept)
+    return (
+        f"LENGTH(NEW.content) = 0 AND NOT ({changed}) AND EXISTS (SELECT 1 FROM {ledger} AS r "  # noqa: S608 - as above
+        f"WHERE r.kind = '{OriginalErased.kind}' AND r.key = OLD.digest)"
+    )
+
+
+def _permitted(model: type[models.Model], differs: str, as_text: str) -> str:
+    """Return when a row of a model's table may be changed, as a condition; empty for never."""
+    table = table_of(LedgerEntry)
+    if model is LedgerEntry:
+        return _redaction(table, differs, as_text)
+    return _erasure(differs, table) if model is Original else ""
+
+
 def _sqlite(model: type[models.Model]) -> list[Guard]:
     table = table_of(model)
     key = columns_of(model)[0]
     same = f'"{key}" = NEW."{key}"'
-    permitted = "0"
+    permitted = _permitted(model, "IS NOT", "TEXT") or "0"
     if model is LedgerEntry:
         same += " OR (file = NEW.file AND seq = NEW.seq)"
-        permitted = _redaction(table, "IS NOT", "TEXT")
     refuse = f"BEGIN SELECT RAISE(ABORT, '{table} is only ever added to'); END"
     return [
         Guard(name, table, f"CREATE TRIGGER {name} {when} {refuse}")
@@ -73,7 +91,7 @@ def _sqlite(model: type[models.Model]) -> list[Guard]:
 
 def _postgresql(model: type[models.Model]) -> list[Guard]:
     table = table_of(model)
-    permitted = _redaction(table, "IS DISTINCT FROM", "text") if model is LedgerEntry else "FALSE"
+    permitted = _permitted(model, "IS DISTINCT FROM", "text") or "FALSE"
     refuse = (
         f"RAISE EXCEPTION '{table} is only ever added to' "
         "USING ERRCODE = 'integrity_constraint_violation';"

@@ -6,18 +6,19 @@ import secrets
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from typing import TypeVar
 
 from pydantic import ValidationError
 
 from quarterday.core.file import chain
 from quarterday.core.file.entry import Draft, Entry, Origin, canonical
 from quarterday.core.file.fold import fold, read
-from quarterday.core.file.records import Record, Redaction
+from quarterday.core.file.records import OriginalErased, Record, Redaction
 from quarterday.core.words import words
-from quarterday.store import bulk, index, locks
+from quarterday.store import bulk, index, locks, originals
 from quarterday.store.conflict import check
 from quarterday.store.drafts import checked, clean
-from quarterday.store.models import LedgerEntry
+from quarterday.store.models import LedgerEntry, Original
 from quarterday.store.reading import (
     CHUNK,
     COLUMNS,
@@ -32,13 +33,14 @@ from quarterday.store.reading import (
     many,
     versions,
 )
-from quarterday.store.refusals import BadDraft, BadTime, NothingToRedact
+from quarterday.store.refusals import BadDraft, BadOriginal, BadTime, NothingToRedact
 
 __all__ = [
-    "Batch", "Listed", "Step", "append", "append_many", "entries", "files", "history", "listed",
-    "load", "many", "redact", "versions",
+    "Batch", "Listed", "Step", "append", "append_many", "entries", "erase", "files", "history",
+    "listed", "load", "many", "redact", "versions",
 ]  # fmt: skip
 _SALT_BYTES = 16
+R = TypeVar("R", bound=Record)
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +94,7 @@ def redact(file: str, seq: int, reason: str, *, by: str, at: datetime | None = N
     its body is gone already, and when it has none to remove (a withdrawal, or a redaction itself);
     BadDraft without a reason.
     """
-    record = _redaction(seq, reason)
+    record = _reasoned(Redaction, reason, seq=seq)
     with locks.file(file):
         target = next((e for e in entries(file) if e.seq == seq), None)
         if target is None or target.body is None or target.kind == Redaction.kind:
@@ -106,12 +108,31 @@ def redact(file: str, seq: int, reason: str, *, by: str, at: datetime | None = N
     return entry
 
 
-def _redaction(seq: int, reason: str) -> Redaction:
+def erase(file: str, document: str, reason: str, *, by: str, at: datetime | None = None) -> Entry:
+    """Remove the content of a kept document on lawful request; return the entry that says so.
+
+    It is recorded on the file ``file``; the document's SHA-256, name and size stay. BadOriginal
+    when it is not kept, or erased already; BadDraft without a reason.
+    """
+    record = _reasoned(OriginalErased, reason, document=document)
+    with locks.book():
+        if originals.is_erased(document) or not Original.objects.filter(digest=document).exists():
+            raise BadOriginal(words("store-original-missing", digest=document))
+        draft = Draft("redact", record.kind, record.key, record.body(),
+                      Origin(way="office", person=by))  # fmt: skip
+        (entry,) = _add([Batch(file, [draft])], by, at)
+        Original.objects.filter(digest=document).update(content=b"")
+    locks.settle()
+    return entry
+
+
+def _reasoned(kind: type[R], reason: str, **fields: object) -> R:
+    """Return the record of something that was removed; BadDraft without a reason."""
     try:
-        record = Redaction.model_validate({"seq": seq, "reason": reason})
+        record = kind.model_validate({**fields, "reason": reason})
     except ValidationError:
         record = None
-    if record is None or not record.reason:
+    if record is None or not getattr(record, "reason", ""):
         raise BadDraft(words("store-bad-text", what="reason", text=ascii(reason)[:80]))
     return record
 

@@ -194,7 +194,7 @@ class StandingDue(models.Model):
 
 
 class Original(models.Model):
-    """A document as it was received or built, under its SHA-256, never altered.
+    """A document as it was received or built, under its SHA-256; at most erased.
 
     It lies in the database rather than in files beside it: it is then written in the transaction
     of the entries that name it, goes into the same backup, and is there for every machine that

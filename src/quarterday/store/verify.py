@@ -17,7 +17,7 @@ from quarterday.core.file.entry import Entry
 from quarterday.core.file.fold import fold
 from quarterday.core.file.records import Redaction
 from quarterday.core.words import Words, words
-from quarterday.store import guards, index, locks, seals
+from quarterday.store import guards, index, locks, originals, seals
 from quarterday.store.bulk import columns
 from quarterday.store.models import IndexedFile, LedgerEntry, Original, Seal, table_of
 from quarterday.store.reading import chunks, entries_of
@@ -56,6 +56,7 @@ class Report:
     seals: int = 0
     unsealed: int = 0  # entries newer than the last seal of their file
     redacted: list[Redacted] = field(default_factory=list)
+    erased: set[str] = field(default_factory=set)  # documents removed on lawful request
     faults: list[Fault] = field(default_factory=list)
 
     @property
@@ -90,7 +91,7 @@ def _files(part: Sequence[str], sealed: dict[str, list[seals.SealedHead]], repor
     with locks.book():  # so that entries and index tables are of the same moment
         kept = entries_of(part)
         rows = _kept_rows(part)
-    originals = _kept_originals(kept.values())
+    found = _kept_originals(kept.values())
     for file in part:
         entries = kept[file]
         report.files += 1
@@ -99,7 +100,7 @@ def _files(part: Sequence[str], sealed: dict[str, list[seals.SealedHead]], repor
         report.unsealed += len(entries) - max((h.seq for h in sealed.get(file, [])), default=0)
         report.faults += _chain_faults(entries)
         report.faults += _head_faults(entries, sealed.get(file, []))
-        report.faults += _missing_originals(entries, originals)
+        report.faults += _missing_originals(entries, found)
         report.faults += _index_faults(file, entries, rows)
 
 
@@ -181,7 +182,9 @@ def _made_rows(file: str, entries: Sequence[Entry]) -> dict[type[models.Model], 
 def _store_wide(report: Report) -> None:
     for digest, content in Original.objects.values_list("digest", "content").iterator(chunk_size=1):
         report.originals += 1
-        if hashlib.sha256(content).hexdigest() != digest:
+        if not content and originals.is_erased(digest):
+            report.erased.add(digest)
+        elif hashlib.sha256(content).hexdigest() != digest:
             report.faults.append(
                 Fault("original", "", words("store-original-altered", digest=digest))
             )

@@ -34,6 +34,7 @@ from quarterday.core.file.records import (
     Note,
     Operations,
     Organisation,
+    OriginalErased,
     PackageBuilt,
     PackageSealed,
     PaymentChoice,
@@ -151,6 +152,7 @@ KINDS: dict[type[Record], st.SearchStrategy[Record]] = {
         document=LINE, seq=st.integers(1, 10**6),
     ),
     PaymentChoice: st.builds(PaymentChoice, renewal=DAY, plan=LINE, chosen_on=DAY, by=LINE),
+    OriginalErased: st.builds(OriginalErased, document=LINE, reason=TEXT),
     Redaction: st.builds(Redaction, seq=st.integers(1, 10**6), reason=TEXT),
     ReviewSigned: st.builds(
         ReviewSigned, renewal=DAY, as_of=DAY, reviewer=LINE, licence=LINE, review_digest=LINE,
@@ -351,6 +353,7 @@ KEYS: list[tuple[type[Record], dict[str, Any], str]] = [
                  "valued_on": "2020-01-01"}, "hall/feature:organ/2020-01-01"),
     (Terms, {"stage": "issued", "start": "2025-12-01", "end": "2026-12-01"}, "2025-12-01/issued"),
     (Claim, {"number": "F-1", "cause": "fire", "date_of_loss": "2020-01-01"}, "F-1"),
+    (OriginalErased, {"document": "0af3", "reason": "asked"}, "0af3"),
     (Redaction, {"seq": 7, "reason": "asked"}, "7"),
 ]  # fmt: skip
 

@@ -40,11 +40,15 @@ def told(screen: Screen, report: Report, as_json: bool) -> None:
     if as_json:
         screen.json({"files": report.files, "entries": report.entries, "seals": report.seals,
                      "originals": report.originals, "unsealed": report.unsealed,
-                     "redacted": len(report.redacted), "faults": said})  # fmt: skip
+                     "redacted": len(report.redacted), "erased": len(report.erased),
+                     "faults": said})  # fmt: skip
     elif report.is_sound:
         screen.say("cli-verified", files=report.files, entries=report.entries)
         screen.say("cli-verified-seals", seals=report.seals, originals=report.originals,
                    unsealed=report.unsealed)  # fmt: skip
+        if report.redacted or report.erased:
+            screen.say("cli-verified-removed", redacted=len(report.redacted),
+                       erased=len(report.erased))  # fmt: skip
     else:
         screen.say("cli-verify-faults", n=len(said))
         for sentence in said:

@@ -299,6 +299,20 @@ class Note(Record):
         return self.id
 
 
+class OriginalErased(Record):
+    """That the content of a kept document was removed on lawful request, and why."""
+
+    kind: ClassVar[str] = "original erased"
+
+    document: Slug
+    reason: Prose
+
+    @property
+    def key(self) -> str:
+        """The SHA-256 of the document, which stays."""
+        return self.document
+
+
 class Redaction(Record):
     """That the body of an earlier entry was removed on lawful request, and why."""
 

@@ -125,3 +125,18 @@ cli-backed-up = { $path } holds the whole store ({ $megabytes } MB). Keep it as 
 cli-backed-up-next = Try it now and then: "quarterday --store NEW-FOLDER restore { $path }" puts it back elsewhere and verifies all of it.
 cli-restored = The store is at { $place }, as it was on { $made }. It is being verified.
 cli-seal-key-changed = A new key signs from now on. Seals up to number { $seal } stay proven by the old key, which signed for the new one and was removed. Make a backup, and remove older ones if the old key may have been seen.
+cli-redacted = The content of entry { $seq } of file { $file } is removed. Its digest stays, and the history says who removed it and why.
+cli-redacted-still = { $count ->
+    [one] This document of the file may still say it:
+   *[other] These { $count } documents of the file may still say it:
+}
+cli-redacted-next = Look at each. "quarterday erase { $file } DOCUMENT --reason TEXT" removes one, whole. Earlier backups, and papers already sent, are yours to find.
+cli-erased = The content of { $document } is removed for good; its digest, name and size stay. What was recorded from it stays with the files.
+redact-no-document = { $file } names no document that begins with { $document }, or several. "quarterday history { $file }" shows where each entry came from; give more of the document's number.
+cli-verified-removed = Removed on lawful request: { $redacted ->
+    [one] the content of { $redacted } entry
+   *[other] the content of { $redacted } entries
+}, { $erased ->
+    [one] { $erased } document
+   *[other] { $erased } documents
+}.

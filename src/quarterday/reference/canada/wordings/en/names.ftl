@@ -275,6 +275,7 @@ record-package-built = package built
 record-payment-choice = payment choice
 record-policy-checked = policy checked
 record-redaction = redaction
+record-original-erased = erased document
 record-review-signed = review signed
 kind-organisation = { record-organisation }
 kind-contact = { record-contact }
@@ -296,6 +297,7 @@ kind-package-built = { record-package-built }
 kind-payment-choice = { record-payment-choice }
 kind-policy-checked = { record-policy-checked }
 kind-redaction = { record-redaction }
+kind-original-erased = { record-original-erased }
 kind-review-signed = { record-review-signed }
 
 ## When a tax rate changes

@@ -44,3 +44,5 @@ store-backup-unreadable = { $path } could not be put back, and nothing was writt
 store-backup-none = { $path } is not a backup that Quarterday made: it has no list of its parts. Name another file.
 store-backup-altered = In the backup { $path }, the part { $name } is missing or was altered. Nothing was put back; use an older backup.
 store-restore-not-empty = { $place } is not empty. A backup is put back into a new folder only: name one with --store.
+store-original-erased = The document { $digest } was removed on lawful request. The history of its file says when, by whom and why.
+store-original-not-again = { $name } was removed on lawful request and is not kept again. Take out what had to go, and load the copy.

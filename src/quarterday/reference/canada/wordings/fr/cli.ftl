@@ -125,3 +125,18 @@ cli-backed-up = { $path } contient tout le dépôt ({ $megabytes } Mo). Gardez-l
 cli-backed-up-next = Essayez-le de temps en temps : « quarterday --store NOUVEAU-DOSSIER restore { $path } » le restaure ailleurs et le vérifie en entier.
 cli-restored = Le dépôt est à { $place }, tel qu'il était le { $made }. La vérification est en cours.
 cli-seal-key-changed = Une nouvelle clé signe désormais. Les sceaux jusqu'au numéro { $seal } restent prouvés par l'ancienne clé, qui a signé pour la nouvelle et a été supprimée. Faites une sauvegarde, et supprimez les anciennes si quelqu'un a pu voir l'ancienne clé.
+cli-redacted = Le contenu de l'inscription { $seq } du dossier { $file } est supprimé. Son empreinte reste, et l'historique dit qui l'a supprimé et pourquoi.
+cli-redacted-still = { $count ->
+    [one] Ce document du dossier le dit peut-être encore :
+   *[other] Ces { $count } documents du dossier le disent peut-être encore :
+}
+cli-redacted-next = Regardez chacun d'eux. « quarterday erase { $file } DOCUMENT --reason TEXTE » en supprime un, en entier. Les sauvegardes antérieures et les documents déjà envoyés sont à retrouver par vous.
+cli-erased = Le contenu de { $document } est supprimé pour de bon; son empreinte, son nom et sa taille restent. Ce qui en a été inscrit reste dans les dossiers.
+redact-no-document = { $file } ne nomme aucun document qui commence par { $document }, ou en nomme plusieurs. « quarterday history { $file } » montre d'où vient chaque inscription; donnez une plus grande partie du numéro du document.
+cli-verified-removed = Supprimé à la suite d'une demande légitime : { $redacted ->
+    [one] le contenu de { $redacted } inscription
+   *[other] le contenu de { $redacted } inscriptions
+}, { $erased ->
+    [one] { $erased } document
+   *[other] { $erased } documents
+}.

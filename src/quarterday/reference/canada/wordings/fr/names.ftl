@@ -275,6 +275,7 @@ record-package-built = trousse produite
 record-payment-choice = choix de paiement
 record-policy-checked = police vérifiée
 record-redaction = caviardage
+record-original-erased = document effacé
 record-review-signed = revue signée
 kind-organisation = { record-organisation }
 kind-contact = { record-contact }
@@ -296,6 +297,7 @@ kind-package-built = { record-package-built }
 kind-payment-choice = { record-payment-choice }
 kind-policy-checked = { record-policy-checked }
 kind-redaction = { record-redaction }
+kind-original-erased = { record-original-erased }
 kind-review-signed = { record-review-signed }
 
 ## When a tax rate changes

@@ -44,3 +44,5 @@ store-backup-unreadable = { $path } n'a pas pu être restauré, et rien n'a ét�
 store-backup-none = { $path } n'est pas une sauvegarde faite par Quarterday : il y manque la liste de ses parties. Indiquez un autre fichier.
 store-backup-altered = Dans la sauvegarde { $path }, la partie { $name } manque ou a été modifiée. Rien n'a été restauré; prenez une sauvegarde plus ancienne.
 store-restore-not-empty = { $place } n'est pas vide. Une sauvegarde se restaure seulement dans un nouveau dossier : nommez-en un avec --store.
+store-original-erased = Le document { $digest } a été supprimé à la suite d'une demande légitime. L'historique de son dossier dit quand, par qui et pourquoi.
+store-original-not-again = { $name } a été supprimé à la suite d'une demande légitime et n'est pas conservé de nouveau. Retirez ce qui devait disparaître, puis chargez la copie.
