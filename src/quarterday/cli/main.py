@@ -10,6 +10,7 @@ import click
 from quarterday.cli.commands import (
     accounts,
     acts,
+    book,
     books,
     calc,
     evidence,
@@ -124,6 +125,7 @@ for command in (
     reference.not_covered_here,
     shortfall.shortfall,
     experience.experience,
+    book.book,
     calc.calc,
     serve.serve,
     serve.person,

@@ -61,6 +61,20 @@ def waterfall(chart: Chart, starts: str | None) -> SafeString:
 
 def stacked(chart: Chart) -> SafeString:
     """Return bars in parts, with what each tone stands for."""
+    return _figure(chart, _parts(chart))
+
+
+def told(chart: Chart, speech: Speech) -> SafeString:
+    """Return bars in parts, and below them the message and the numbers in words."""
+    return _figure(chart, format_html("{}{}", _parts(chart), _in_words(chart, speech)))
+
+
+def _in_words(chart: Chart, speech: Speech) -> SafeString:
+    said = speech.say(words("desk-in-words"))
+    return format_html("<details><summary>{}</summary><p>{}</p></details>", said, chart["alt"])
+
+
+def _parts(chart: Chart) -> SafeString:
     rows = []
     for row in chart["rows"]:
         at, parts = 0.0, []
@@ -74,8 +88,7 @@ def stacked(chart: Chart) -> SafeString:
         '<rect class="t-{}" x="1" y="1" width="10" height="10"/></svg> {}</li>',
         ((key["tone"], key["label"]) for key in chart["keys"]),
     )
-    body = format_html('<ul class="legend">{}</ul>{}', keys, _rows(rows))
-    return _figure(chart, body)
+    return format_html('<ul class="legend">{}</ul>{}', keys, _rows(rows))
 
 
 def bars(rows: Sequence[Mapping[str, Any]], speech: Speech) -> SafeString:
@@ -106,12 +119,7 @@ def lines(chart: Chart, speech: Speech) -> SafeString:
         chart["title"],
         drawn,
     )
-    told = format_html(
-        "<details><summary>{}</summary><p>{}</p></details>",
-        speech.say(words("desk-in-words")),
-        chart["alt"],
-    )
-    return _figure(chart, format_html("{}{}", body, told))
+    return _figure(chart, format_html("{}{}", body, _in_words(chart, speech)))
 
 
 def _x(share: float) -> float:

@@ -26,5 +26,6 @@ def shared(request: HttpRequest) -> dict[str, Any]:
         "person": person,
         "who_mark": who_mark(person) if person else "",
         "may_load": person is not None and access.may_anywhere(person, "load"),
+        "may_book": person is not None and access.may_anywhere(person, "book"),
         "may_people": person is not None and access.may_anywhere(person, "people"),
     }

@@ -7,6 +7,7 @@ from django.urls.converters import StringConverter
 
 from quarterday.desk.views import (
     acts,
+    book,
     day,
     diary,
     editing,
@@ -37,6 +38,8 @@ urlpatterns = [
     path("diary/", diary.diary, name="diary"),
     path("diary/address/", diary.new_address, name="feed-address"),
     path("diary/feed/<str:token>/quarterday.ics", diary.feed, name="feed"),
+    path("book/", book.book, name="book"),
+    path("book/export/<str:topic>/<str:kind>/", book.export, name="book-export"),
     path("load/", load.load, name="load"),
     path("load/<str:token>/", load.preview, name="load-preview"),
     path("load/<str:token>/accept/", load.accept, name="load-accept"),

@@ -7,7 +7,8 @@ A file of an office where a person has no grant is to them as if it were not the
 | read-only | view |
 | colleague | view, load, edit, record, ask the insurer, build, deliver, check, certify |
 | owner | all that, set findings aside, bind, and sign the review when licensed |
-| manager | all that, and say who may come in |
+| read-only-manager | view, and see the whole book |
+| manager | all that an owner may, see the whole book, and say who may come in |
 """
 
 from __future__ import annotations
@@ -28,7 +29,7 @@ from quarterday.store.refusals import UnknownFile
 
 Act = Literal[
     "view", "load", "edit", "record", "ask", "build", "deliver", "check", "certify",
-    "set-aside", "bind", "sign", "people",
+    "set-aside", "bind", "sign", "book", "people",
 ]  # fmt: skip
 _COLLEAGUE: frozenset[Act] = frozenset(
     {"view", "load", "edit", "record", "ask", "build", "deliver", "check", "certify"}
@@ -38,7 +39,8 @@ RIGHTS: Mapping[str, frozenset[Act]] = {
     "read-only": frozenset({"view"}),
     "colleague": _COLLEAGUE,
     "owner": _OWNER,
-    "manager": _OWNER | {"people"},
+    "read-only-manager": frozenset({"view", "book"}),
+    "manager": _OWNER | {"book", "people"},
 }
 
 
@@ -70,6 +72,23 @@ def require_anywhere(person: Person, act: Act) -> None:
     """Raise Forbidden unless there is an office where a person may do something."""
     if not may_anywhere(person, act):
         raise Forbidden(act)
+
+
+class UnknownOffice(UnknownFile):
+    """Raised for an office of whose book a person may see nothing, as for one that is not there."""
+
+
+def book_offices(person: Person, office: str = "") -> frozenset[str] | None:
+    """Return the offices whose book a person may see, or the one asked for; None means every one.
+
+    Forbidden without the right anywhere; UnknownOffice without it for the office asked for.
+    """
+    require_anywhere(person, "book")
+    if not office:
+        return offices(person, "book")
+    if not may(person, "book", office):
+        raise UnknownOffice(words("acts-no-office", office=office[:80]))
+    return frozenset({office})
 
 
 def office_of(file: File) -> str:

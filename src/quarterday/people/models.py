@@ -13,7 +13,7 @@ from django.contrib.auth.base_user import AbstractBaseUser, BaseUserManager
 from django.db import models
 
 EVERY_OFFICE = "*"
-ROLES = ("owner", "colleague", "manager", "read-only")
+ROLES = ("owner", "colleague", "manager", "read-only-manager", "read-only")
 
 
 class People(BaseUserManager["Person"]):

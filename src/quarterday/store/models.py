@@ -193,6 +193,69 @@ class StandingDue(models.Model):
         return f"{self.file_id}/{self.step}"
 
 
+class BookLine(models.Model):
+    """What one file adds to the book's sums on a day: made as a standing is, and stale as one is.
+
+    ``body`` holds the sums as JSON; ``month`` is that of the renewal at work (``2027-01``).
+    """
+
+    personal_data: ClassVar[str] = "broker: the name of a member of the brokerage"
+
+    file = models.OneToOneField(
+        IndexedFile, models.DO_NOTHING, db_constraint=False, primary_key=True
+    )
+    seq = models.PositiveIntegerField()
+    day = models.DateField()
+    office = models.CharField(max_length=300)
+    broker = models.CharField(max_length=300)
+    province = models.CharField(max_length=80)
+    month = models.CharField(max_length=7)
+    body = models.TextField()
+
+    def __str__(self) -> str:
+        return f"{self.file_id} on {self.day}"
+
+
+class BookCell(models.Model):
+    """The sums of the lines that share what ``level`` names; what it does not name is empty."""
+
+    personal_data: ClassVar[str] = "broker: the name of a member of the brokerage"
+
+    level = models.PositiveSmallIntegerField()
+    office = models.CharField(max_length=300)
+    broker = models.CharField(max_length=300)
+    province = models.CharField(max_length=80)
+    month = models.CharField(max_length=7)
+    body = models.TextField()
+
+    class Meta:
+        """A cell stands once, and is looked up by its place."""
+
+        constraints: ClassVar = [
+            models.UniqueConstraint(
+                fields=["level", "office", "broker", "province", "month"], name="one_cell"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.level}: {self.office}/{self.broker}/{self.province}/{self.month}"
+
+
+class BookMade(models.Model):
+    """When the cells were made and from what: the day, how many lines, and the sum of their seq."""
+
+    personal_data: ClassVar[str] = "none"
+
+    number = models.PositiveSmallIntegerField(primary_key=True)  # always 1
+    day = models.DateField()
+    made_at = models.DateTimeField()
+    lines = models.PositiveIntegerField()
+    seqs = models.PositiveBigIntegerField()
+
+    def __str__(self) -> str:
+        return f"the book on {self.day}"
+
+
 class Original(models.Model):
     """A document as it was received or built, under its SHA-256; at most erased.
 

@@ -71,24 +71,26 @@ def _run(command: list[str], host: str) -> int:
 
 
 def _keep(stop: Event) -> None:
-    """Make stale standings anew, some at a time, until told to stop."""
+    """Make stale standings and the book's figures anew, some at a time, until told to stop."""
     from quarterday.office import standings
+    from quarterday.office.book import keeping
     from quarterday.office.demo_people import today
     from quarterday.office.own_data import reference_in_use
     from quarterday.store.refusals import Busy, NotReached
 
     while not stop.is_set():
-        done = 0
+        done = more = 0
         with contextlib.suppress(Busy, NotReached):  # tried again at the next look
             done = standings.refresh(reference_in_use(), today(), most=PART)
-        stop.wait(0.2 if done == PART else WAIT)
+            more = keeping.refresh(reference_in_use(), today(), most=keeping.CHUNK)
+        stop.wait(0.2 if done == PART or more == keeping.CHUNK else WAIT)
 
 
 @click.command()
 @click.option("--name", required=True, help="Name, as entries will say it.")
 @click.option("--email", required=True, help="Address to sign in with.")
-@click.option("--role", type=click.Choice(["owner", "colleague", "manager", "read-only"]),
-              required=True, help="What they may do.")  # fmt: skip
+@click.option("--role", required=True, help="What they may do.", type=click.Choice(
+    ["owner", "colleague", "manager", "read-only-manager", "read-only"]))  # fmt: skip
 @click.option("--office", default="*", show_default=True, help="The office whose files it is for.")
 @click.option("--licence", default="", help="Licence number, when licensed to advise.")
 @click.option("--speaks", type=click.Choice(["en", "fr"]), default="en", show_default=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import asdict
 from datetime import date
 from decimal import Decimal
 from typing import Any
@@ -22,6 +23,7 @@ from quarterday.desk import charts
 from quarterday.desk.filepage import anchor
 from quarterday.intake.labels import choice, field_label
 from quarterday.office.forms import columns, sheet_of
+from quarterday.papers.chart import Stacked
 
 register = template.Library()
 MINUS = "\N{MINUS SIGN}"
@@ -154,6 +156,20 @@ def lines(context: Context, chart: Mapping[str, Any]) -> str:
 def waterfall(chart: Mapping[str, Any], starts: str | None) -> str:
     """Return a waterfall as a picture."""
     return charts.waterfall(chart, starts)
+
+
+@register.simple_tag(takes_context=True)
+def definition(context: Context, chart: Stacked) -> str:
+    """Return defined bars in parts as a picture, with its message and numbers in words."""
+    return charts.told(asdict(chart), _speech(context))
+
+
+@register.simple_tag(takes_context=True)
+def exported(context: Context, topic: str, kind: str) -> str:
+    """Return what a link to a file of a topic's table says."""
+    speech = _speech(context)
+    named = speech.say(Term("book-kind", kind))
+    return speech.say(words("book-export-of", topic=topic, kind=named))
 
 
 @register.simple_tag
