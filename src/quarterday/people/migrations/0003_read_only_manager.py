@@ -5,7 +5,7 @@ from django.db import migrations, models
 
 class Migration(migrations.Migration):
     dependencies = [
-        ("people", "0001_people"),
+        ("people", "0002_sending"),
     ]
 
     operations = [
