@@ -3,6 +3,7 @@
 ann    owner: account broker of the office port-ellery, licensed
 cole   colleague of another office, val-aubry
 maria  manager of every office
+reed   reading manager of port-ellery
 rhea   read-only in port-ellery
 sid    stranger: signs in, and has no role anywhere
 """
@@ -18,8 +19,10 @@ import pytest
 from django.conf import settings
 from django.test import Client
 
+from quarterday.catalogue.load import reference
 from quarterday.core.file.entry import Draft, Origin, Place
 from quarterday.invent.demo.book import HERE, demo_book
+from quarterday.office.book import keeping
 from quarterday.people.models import Grant, Person
 from quarterday.store import ledger
 
@@ -30,6 +33,7 @@ PEOPLE = {
     "ann": ("port-ellery", "owner"),
     "cole": ("val-aubry", "colleague"),
     "maria": ("*", "manager"),
+    "reed": ("port-ellery", "read-only-manager"),
     "rhea": ("port-ellery", "read-only"),
     "sid": ("", ""),
 }
@@ -57,9 +61,15 @@ def book(db: None) -> None:
             ledger.append(account.id, drafts, by="load", expected_seq=0, at=at)
 
 
+@pytest.fixture
+def figures(book: None) -> None:
+    """Make the book's figures, as the desk's server does beside the pages."""
+    keeping.refresh(reference(), DAY)
+
+
 def make_person(name: str, office: str = "", role: str = "") -> Person:
     """Make somebody with one grant, or none."""
-    licence = "" if role in {"read-only", "colleague", ""} else "RIB-000001"
+    licence = "RIB-000001" if role in {"owner", "manager"} else ""
     person = Person(email=f"{name}@holliswren.example.org", name=name.title(), licence=licence)
     person.set_password(PASSWORD)
     person.save()

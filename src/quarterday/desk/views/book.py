@@ -21,7 +21,7 @@ from quarterday.store.book import Asked
 MONTH = re.compile(r"[0-9]{4}-(0[1-9]|1[0-2])")
 FIELDS = ("office", "broker", "province", "first", "last")
 EVERY = "all"
-SHORT = 15  # rows of a table that is open at first
+SHORT = 20  # rows of a table that is open at first
 
 
 def _asked(query: QueryDict) -> Asked:

@@ -69,7 +69,8 @@ def _row(tell: Teller, province: str, line: Line) -> tuple[Cell, ...]:
 def _bars(tell: Teller, rows: list[tuple[str, Line]]) -> Iterator[Bar]:
     for province, line in rows:
         gap = cents(line.gap)
-        note = tell.say("book-values-bar", gap=money(gap), behind=line.behind, n=line.buildings)
+        which = "behind" if gap > 0 else "ahead"
+        note = tell.say("book-values-bar", case=which, gap=money(abs(gap)))
         yield tell.name("province", province), note, (min(cents(line.grown), cents(line.cost)), gap)
 
 

@@ -36,7 +36,11 @@ book-work-message = { $case ->
         [0] No step is late.
         [one] One step is late.
        *[other] { $late } steps are late.
-    } { $soon } fall due this week and next; the week of { $week } has the most: { $most }.
+    } { $soon ->
+        [0] None falls due
+        [one] One falls due
+       *[other] { $soon } fall due
+    } this week and next; the week of { $week } has the most: { $most }.
 }
 book-states-message = { $renewals ->
     [one] One renewal:
@@ -51,7 +55,10 @@ book-states-message = { $renewals ->
    *[other] { $impossible } have a step that can no longer be done in time.
 }
 book-premium-note = Premium: of the newest terms, before tax.
-book-values-bar = { $gap } behind; { $behind } of { $n } buildings
+book-values-bar = { $case ->
+    [ahead] { $gap } ahead
+   *[behind] { $gap } behind
+}
 book-values-short = After a total loss of each building, { $short } would be lacking in all, building by building.
 book-causes-none = No claim that cost anything is on record.
 book-causes-message = Water caused { $share } of what { $claims ->
@@ -80,7 +87,7 @@ book-offers-message = { $offered ->
     [0] { "" }
    *[other] What was declined would have cost { $price } a year.
 }
-book-offers-bar = { $offered } offered: { $taken } taken, { $left } declined
+book-offers-bar = { $taken } taken, { $left } declined of { $offered }
 book-offers-other = other questions of the agendas
 book-offers-note = Of the renewals at work. Not decided: no answer yet, later, or a question to us. An answer to several options at once counts as another question.
 book-cover-none = Every organisation has the coverages that it is known to need.

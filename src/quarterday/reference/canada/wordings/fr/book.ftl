@@ -56,7 +56,10 @@ book-states-message = { $renewals ->
    *[other] { $impossible } ont une étape qui ne peut plus se faire à temps.
 }
 book-premium-note = Prime : celle des conditions les plus récentes, avant taxes.
-book-values-bar = { $gap } de retard; { $behind } bâtiments sur { $n }
+book-values-bar = { $case ->
+    [ahead] { $gap } d'avance
+   *[behind] { $gap } de retard
+}
 book-values-short = Après la perte totale de chaque bâtiment, il manquerait { $short } en tout, bâtiment par bâtiment.
 book-causes-none = Aucun sinistre qui ait coûté quelque chose n'est inscrit.
 book-causes-message = L'eau a causé { $share } de ce qu'ont coûté { $claims ->
@@ -85,7 +88,7 @@ book-offers-message = { $offered ->
     [0] { "" }
    *[other] Ce qui a été refusé aurait coûté { $price } par an.
 }
-book-offers-bar = { $offered } offertes : { $taken } acceptées, { $left } refusées
+book-offers-bar = acceptées { $taken }, refusées { $left }, sur { $offered }
 book-offers-other = autres questions de l'ordre du jour
 book-offers-note = Pour les renouvellements en cours. Non décidé : sans réponse, remis à plus tard, ou question à nous poser. Une réponse donnée à plusieurs options à la fois compte comme une autre question.
 book-cover-none = Chaque organisme a les garanties dont on sait qu'il a besoin.
