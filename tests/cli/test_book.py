@@ -54,8 +54,8 @@ def test_the_shortfall_is_that_of_its_own_command(loaded: Run) -> None:
 
 @pytest.mark.parametrize(
     ("option", "value", "files"),
-    [("--province", "QC", 1), ("--province", "YT", None), ("--office", "val-aubry", 1),
-     ("--owner", "Nobody", None), ("--months", "2027-01..2027-12", 3),
+    [("--province", "QC", 2), ("--province", "YT", None), ("--office", "val-aubry", 2),
+     ("--owner", "Nobody", None), ("--months", "2026-01..2027-12", 3),
      ("--months", "2030-01..2030-02", None)],
 )  # fmt: skip
 def test_options_narrow_it_to_the_files_that_fit(
@@ -83,7 +83,7 @@ def test_several_tables_do_not_go_into_one_csv(loaded: Run, tmp_path: Path) -> N
     done = loaded("book", *AS_OF, "--to", "csv", "--out", str(tmp_path / "b.csv"))
     assert done.exit_code == 1
     assert "name a topic" in " ".join(done.stderr.split())
-    assert list(tmp_path.iterdir()) == []
+    assert not (tmp_path / "b.csv").exists()
 
 
 @pytest.mark.parametrize(

@@ -104,7 +104,7 @@ def test_the_look_up_itself_refuses_and_not_the_page(
         look(people["ann"], Asked())
     with pytest.raises(access.UnknownOffice):
         look(people["reed"], Asked(), "val-aubry")
-    assert look(people["reed"], Asked(None)).asked.offices == {"port-ellery"}
+    assert look(people["reed"], Asked(None)).asked.offices == frozenset({"port-ellery"})
 
 
 def test_filters_narrow_the_figures_to_the_files_that_fit(figures: None, signed_in: As) -> None:

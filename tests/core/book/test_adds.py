@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from datetime import date, timedelta
 from decimal import Decimal
@@ -119,7 +119,7 @@ def test_a_gap_counts_as_hurting_only_where_the_library_says_so(
     assert all(row.hurting == 0 for id, row in sums.cover.items() if id in never)
 
 
-def offer(*options: dict[str, object]) -> Terms:
+def offer(*options: Mapping[str, object]) -> Terms:
     return Terms.model_validate({
         "stage": "offered", "start": RENEWAL, "end": RENEWAL.replace(year=2028),
         "options": list(options),
@@ -178,14 +178,14 @@ def test_a_file_that_says_nothing_yet_gathers_and_adds_nothing_else(canada: Refe
     sums = adds(Case(bare, canada, AS_OF))
     assert sums.files == {"": Files(1, no_renewal=1)}
     assert {state: row.files for state, row in sums.stood.items()} == {"gathering": 1}
-    assert sums.work == sums.cover == sums.offers == {}
+    assert not any((sums.work, sums.cover, sums.offers))
 
 
 def test_amounts_of_another_currency_are_left_out_and_said_so(case_of: CaseOf) -> None:
     foreign = policy(2026).model_copy(update={"currency": "USD"})
     sums = adds(case_of(foreign, claim("A", date(2026, 3, 1))))
     assert sums.files[""] == Files(1, other_currency=1)
-    assert sums.causes == sums.classes == {}
+    assert not any((sums.causes, sums.classes))
     assert all(row.premium == 0 for row in sums.stood.values())
     assert sums.cover, "what is covered has no currency"
 
