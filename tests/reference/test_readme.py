@@ -12,6 +12,7 @@ import pytest
 from quarterday.catalogue.load import PLACES, reference
 from quarterday.catalogue.speech import Speech
 from quarterday.core.dates import Quarter
+from quarterday.core.premium.instalments import plans_of
 from quarterday.core.words import Rate, words
 
 TEXT = (PLACES / "README.md").read_text(encoding="utf-8")
@@ -30,7 +31,7 @@ def folder(tmp_path: Path) -> Path:
 
 def test_a_brokerages_folder_made_of_the_examples_loads(folder: Path) -> None:
     shipped, own = reference(), reference("canada", folder)
-    assert len(EXAMPLES) == 6
+    assert len(EXAMPLES) == 7
     december = own.season("donations", "worship").on(date(2027, 1, 1))[11]
     assert december.value == Rate(Decimal("0.21"))
     assert own.parameter("values.stale-years", date(2027, 1, 1)).value == Decimal(3)
@@ -39,6 +40,9 @@ def test_a_brokerages_folder_made_of_the_examples_loads(folder: Path) -> None:
         shipped.parameter("values.stale-years", before).value
     )
     assert own.causes["glass"].tips[0].en.startswith("Call us before you repair")
+    theirs = plans_of("Larkmoor Mutual Insurance", own)
+    assert [plan.id for plan in theirs] == ["quarterly"]
+    assert plans_of("Brindlegate", own) == plans_of("Brindlegate", shipped)
     newest = own.index("on", date(2026, 11, 25)).points
     assert newest[Quarter(2026, 3)] == Decimal("113.9")
     assert newest[Quarter(2026, 2)] == Decimal("113.1")

@@ -296,7 +296,8 @@ class InstalmentPlan(Shape):
     apart, whole ``unit``s each, the last with the rounding. Charges fall on the payments after the
     deposit: ``charge_flat`` and ``charge_rate`` (of the premium left after the deposit, before tax)
     spread over them, ``charge_each`` on each. ``tax_due``: all with the deposit, or each payment's
-    own with it. A due date that is no business day moves as ``roll`` says.
+    own with it. A due date that is no business day moves as ``roll`` says. ``insurers`` names those
+    whose plan it is; without any it is the default, for every insurer that has no plan of its own.
     """
 
     id: str
@@ -314,6 +315,7 @@ class InstalmentPlan(Shape):
     unit: Decimal = Field(default=Decimal("0.01"), gt=0)
     source: Cited
     illustrative: bool = False
+    insurers: tuple[str, ...] = ()
 
     @model_validator(mode="after")
     def _one_deposit(self) -> Self:

@@ -18,7 +18,17 @@ from quarterday.core.figure import walk
 from quarterday.core.file.records import Terms
 from quarterday.core.given import Unusable
 from quarterday.core.money import Money
-from quarterday.core.premium.instalments import Schedule, bill, cost, schedule, schedules, told
+from quarterday.core.premium.instalments import (
+    AT_ONCE,
+    Schedule,
+    bill,
+    check_choice,
+    cost,
+    plans_of,
+    schedule,
+    schedules,
+    told,
+)
 from quarterday.core.premium.table import table
 from quarterday.core.reference import InstalmentPlan, Reference
 
@@ -224,3 +234,43 @@ def speech_rate(done: Schedule) -> Any:
 def test_the_term_of_the_bill_is_that_of_the_terms(canada: Reference, terms: Make) -> None:
     offer = terms((premium("1"),))
     assert bill(offer, "ON", canada).term == Period(offer.start, offer.end)
+
+
+def with_plans(canada: Reference, *plans: InstalmentPlan) -> Reference:
+    return canada.model_copy(update={"plans": {**canada.plans, **{p.id: p for p in plans}}})
+
+
+def test_an_insurer_with_plans_of_its_own_has_only_those(canada: Reference, terms: Make) -> None:
+    own = plan(id="own", insurers=("Larkmoor Mutual",))
+    known = with_plans(canada, own)
+    theirs = terms((premium("9000"),), insurer=" LARKMOOR  mutual")
+    others = terms((premium("9000"),), insurer="Brindlegate")
+    unnamed = terms((premium("9000"),), insurer=None)
+    assert list(schedules(theirs, "ON", known)) == ["own"]
+    for each in (others, unnamed):
+        assert list(schedules(each, "ON", known)) == ["three-cheques", "ten-withdrawals"]
+
+
+def test_one_plan_may_be_that_of_several_insurers(canada: Reference) -> None:
+    known = with_plans(canada, plan(id="own", insurers=("Larkmoor", "Brindlegate")))
+    assert [p.id for p in plans_of("brindlegate", known)] == ["own"]
+    assert "own" not in [p.id for p in plans_of("Val-Tremble", known)]
+
+
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_a_plan_of_another_insurer_is_refused_with_those_that_it_takes(
+    canada: Reference, language: str
+) -> None:
+    own = plan(id="own", name={"en": "two halves", "fr": "deux moitiés"}, insurers=("Larkmoor",))
+    known = with_plans(canada, own)
+    assert check_choice("own", "Larkmoor", known) is None
+    assert check_choice(AT_ONCE, "Larkmoor", known) is None
+    wrong = check_choice("three-cheques", "Larkmoor", known)
+    assert wrong is not None
+    said = Speech(known, language).say(wrong)
+    for name in (canada.plans["three-cheques"].name, own.name):
+        assert (name.en if language == "en" else name.fr) in said
+    assert "Larkmoor" in said
+    none = check_choice("weekly", "Larkmoor", known)
+    assert none is not None
+    assert none.id == "acts-no-plan"

@@ -72,6 +72,17 @@ def test_the_journal_is_paid_at_once_unless_a_plan_was_chosen(
     }  # fmt: skip
 
 
+def test_a_plan_that_the_insurer_does_not_take_is_doubted_and_not_reckoned_with(
+    case_of: CaseOf, offer: Callable[..., Terms]
+) -> None:
+    offered = offer(instalments_available=True)
+    by = {"renewal": offered.start, "chosen_on": offered.start, "by": "treasurer"}
+    for plan, told in (("weekly", ["weekly"]), ("three-cheques", []), ("at-once", [])):
+        case = case_of(PaymentChoice.model_validate({"plan": plan, **by}))
+        assert [word for word in told if word in " ".join(doubts(case, offered))] == told
+        assert len(doubts(case, offered)) == len(told)
+
+
 def test_tax_that_a_plan_adds_is_borne_by_the_funds_too(
     case_of: CaseOf, offer: Callable[..., Terms]
 ) -> None:

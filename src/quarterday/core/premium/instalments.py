@@ -8,7 +8,7 @@ once, as the tax itself is, and the last payment at that rate takes the rounding
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
@@ -251,18 +251,43 @@ def plan_name(plan: InstalmentPlan) -> Term:
     return Term("plan", plan.id)
 
 
+def plans_of(insurer: str | None, reference: Reference) -> tuple[InstalmentPlan, ...]:
+    """Return the plans of an insurer: its own by name, else those that are nobody's own."""
+    every = tuple(reference.plans.values())
+    wanted = _plain(insurer or "")
+    own = tuple(p for p in every if wanted and wanted in map(_plain, p.insurers))
+    return own or tuple(p for p in every if not p.insurers)
+
+
+def _plain(insurer: str) -> str:
+    return " ".join(insurer.split()).casefold()
+
+
+def check_choice(plan: str, insurer: str | None, reference: Reference) -> Words | None:
+    """Return why a plan cannot be chosen with an insurer, as a sentence; None when it can."""
+    theirs = plans_of(insurer, reference)
+    if plan == AT_ONCE or plan in {one.id for one in theirs}:
+        return None
+    if plan not in reference.plans:
+        return words("acts-no-plan", plan=plan[:80])
+    names = tuple(plan_name(one) for one in theirs)
+    asked = plan_name(reference.plans[plan])
+    return words("instalments-not-theirs", plan=asked, insurer=insurer or "–", plans=names,
+                 count=len(names))  # fmt: skip
+
+
 def schedules(terms: Terms, province: str, reference: Reference) -> Mapping[str, Schedule]:
-    """Return every plan that fits the terms, by id, the cheapest first.
+    """Return every plan of the terms' insurer that fits them, by id, the cheapest first.
 
     Plans that end after the term, or ask for more than the premium as a deposit, are left out.
     """
     owed = bill(terms, province, reference)
-    found = list(_possible(reference, owed))
+    found = list(_possible(plans_of(terms.insurer, reference), owed))
     return {s.plan.id: s for s in sorted(found, key=lambda s: (s.extra.amount, s.plan.id))}
 
 
-def _possible(reference: Reference, owed: Bill) -> Iterator[Schedule]:
-    for plan in reference.plans.values():
+def _possible(plans: Iterable[InstalmentPlan], owed: Bill) -> Iterator[Schedule]:
+    for plan in plans:
         try:
             yield schedule(plan, owed)
         except Unusable:

@@ -10,7 +10,7 @@ from quarterday.core.file.records import Building, PaymentChoice, Terms
 from quarterday.core.file.records.terms import EVERYWHERE, Premium
 from quarterday.core.premium.allocation import Allocation, allocate, key_lines
 from quarterday.core.premium.apportion import apportion
-from quarterday.core.premium.instalments import Schedule, known_province, schedules
+from quarterday.core.premium.instalments import Schedule, check_choice, known_province, schedules
 from quarterday.core.premium.prepaid import Due, JournalLine, Slice, journal, spread
 from quarterday.core.premium.table import PremiumTable, TableFault, coverage_name, faults, table
 from quarterday.core.review.case import Case
@@ -115,6 +115,10 @@ def doubts(case: Case, terms: Terms) -> Iterator[Words]:
             yield words("premium-negative", coverage=what, amount=terms.money(premium.amount),
                         location=case.building_name(premium.location))  # fmt: skip
     yield from _taxed_exempt(case, terms)
+    choice = case.file.get(PaymentChoice, str(terms.start))
+    wrong = check_choice(choice.plan, terms.insurer, case.reference) if choice else None
+    if wrong is not None:
+        yield wrong
 
 
 def _needs_reason(premium: Premium) -> bool:

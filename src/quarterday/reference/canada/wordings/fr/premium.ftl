@@ -26,6 +26,11 @@ instalments-deposit-above = L'acompte de { $deposit } dépasse la prime de { $pr
 instalments-after-term = Le dernier versement de ce plan tombe le { $due }, alors que l'assurance prend fin le { $end }. Choisissez moins de versements ou un intervalle plus court.
 instalments-one-deposit = Un plan comporte un seul acompte. Donnez « deposit » en dollars ou « deposit_rate » en proportion, pas les deux.
 instalments-no-plan = Le plan « { $plan } » n'existe pas. Écrivez l'un de ceux-ci : { $known }.
+instalments-not-theirs = { $insurer } n'accepte pas le plan « { $plan } ». { $count ->
+    [0] Nous ne lui connaissons aucun plan : demandez-lui.
+    [one] Choisissez { $plans }, ou payez en une fois.
+   *[other] Choisissez parmi { $plans }, ou payez en une fois.
+}
 instalments-total = Total des versements ({ $plan })
 instalments-total-how = { $count } versements, le premier le { $first }, le dernier le { $last }.
 instalments-at-once = Payé en une fois le premier jour
