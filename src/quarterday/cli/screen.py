@@ -11,6 +11,7 @@ from functools import cached_property
 from textwrap import wrap
 from typing import Any, Literal, TypeVar
 
+from rich.cells import cell_len
 from rich.console import Console
 from rich.markup import escape
 from rich.progress import (
@@ -84,11 +85,13 @@ class Screen:
         self, headings: Sequence[str], rows: Iterable[Sequence[str]], right: str = ""
     ) -> None:
         """Print a table; ``right`` lists the numbers of the columns set to the right ("23")."""
-        made = Table(box=None, pad_edge=False, header_style="bold", padding=(0, 2, 0, 0))
+        listed = list(rows)
+        gap = 2 if _wide(headings, listed, gap=2) <= self.out.width else 1
+        made = Table(box=None, pad_edge=False, header_style="bold", padding=(0, gap, 0, 0))
         for number, heading in enumerate(headings):
             justify: Literal["left", "right"] = "right" if str(number) in right else "left"
             made.add_column(escape(heading), justify=justify, overflow="fold")
-        for row in rows:
+        for row in listed:
             made.add_row(*(escape(cell) for cell in row))
         self.out.print(made)
 
@@ -108,6 +111,12 @@ class Screen:
         )  # fmt: skip
         with Progress(*columns, console=self.err, transient=True) as bar:
             yield bar
+
+
+def _wide(headings: Sequence[str], rows: Sequence[Sequence[str]], gap: int) -> int:
+    """Return how wide a table is with every cell on one line."""
+    columns = zip(headings, *rows, strict=True)
+    return sum(max(map(cell_len, column)) + gap for column in columns) - gap
 
 
 def _console(stream: Any) -> Console:  # noqa: ANN401 - a text stream

@@ -30,19 +30,32 @@ def read(model: type[M], given: Mapping[str, object]) -> M:
         raise Unusable(_sentence(error.errors()[0])) from error
 
 
+BOUNDS = {
+    "greater_than_equal": "ge", "greater_than": "gt", "less_than_equal": "le", "less_than": "lt",
+}  # fmt: skip
+NUMBERS = ("decimal", "finite", "value_error")
+CHOSEN = re.compile(r"\w+Inputs|str")  # pydantic puts the form it tried between the keys
+
+
 def _sentence(fault: ErrorDetails) -> Words:
-    where = ".".join(map(str, fault["loc"]))
-    value = str(fault["input"])[:80]
-    kind = fault["type"]
-    if kind == "extra_forbidden":
-        return words("given-unknown", key=where)
-    if kind == "missing":
-        return words("given-missing", key=where)
+    told = fault.get("ctx", {}).get("error")
+    if isinstance(told, Unusable):
+        return told.words
+    where = ".".join(p for p in map(str, fault["loc"]) if not CHOSEN.fullmatch(p))
+    if fault["type"] in ("extra_forbidden", "missing"):
+        return words("given-missing" if fault["type"] == "missing" else "given-unknown", key=where)
+    return _of_value(fault, where, str(fault["input"])[:80])
+
+
+def _of_value(fault: ErrorDetails, where: str, value: str) -> Words:
+    kind, context = fault["type"], fault.get("ctx", {})
+    if kind in BOUNDS:
+        bound = BOUNDS[kind]
+        return words(f"given-{bound}", key=where, value=value, bound=str(context[bound]))
+    if kind == "literal_error":
+        choices = tuple(re.findall("'([^']*)'", context["expected"]))
+        return words("given-choice", key=where, value=value, choices=choices)
     if kind.startswith("date"):
         return words("given-date", key=where, value=value)
-    if kind == "literal_error":
-        choices = tuple(re.findall("'([^']*)'", fault["ctx"]["expected"]))
-        return words("given-choice", key=where, value=value, choices=choices)
-    if kind.startswith(("decimal", "finite", "value_error")):
-        return words("given-number", key=where, value=value)
-    return words("given-wrong", key=where, value=value)
+    number = kind.startswith(NUMBERS)
+    return words("given-number" if number else "given-wrong", key=where, value=value)

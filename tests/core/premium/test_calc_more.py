@@ -144,15 +144,41 @@ def test_the_steps_can_be_said(
     assert all(Speech(canada, language).say(step) for step in done["steps"])
 
 
+def test_a_tax_given_as_an_amount_was_laid_on_all_lines(canada: Reference) -> None:
+    """8 % of 1,000 and of 1,320: the whole change of the tax is its base's."""
+    lines = {
+        "before": [{"line": "building", "exposure": "1000000", "rate": "0.001"}],
+        "after": [{"line": "building", "exposure": "1100000", "rate": "0.0012"}],
+    }
+    alone = CALCULATIONS["split-change"](
+        {**lines, "tax_before": "80", "tax_after": "105.60"}, canada
+    )
+    told = CALCULATIONS["split-change"](
+        {
+            **lines,
+            "tax_before": {"amount": "80", "base": "1000", "rate": "0.08"},
+            "tax_after": {"amount": "105.60", "base": "1320", "rate": "0.08"},
+        },
+        canada,
+    )
+    assert alone == told
+    assert alone["effects"] == {
+        "exposure": "110.00", "rate": "210.00", "added": "0.00", "dropped": "0.00",
+        "tax_base": "25.60", "tax_rate": "0.00",
+    }  # fmt: skip
+
+
 BAD: list[tuple[str, Mapping[str, Any], str]] = [
     ("apportion-table", {"cells": {}}, "cells"),
     ("apportion-table", {"cells": {"a": {"x": "one"}}}, "one"),
     ("apportion-table", {"cells": {"a": {"x": 1}}, "unit": "0"}, "0"),
-    ("split-change", {"before": [{"line": "a"}], "after": []}, "before.0"),
+    ("split-change", {"before": [{"line": "hall"}], "after": []}, "hall"),
     ("split-change", {"before": [], "after": [], "why": 1}, "why"),
     ("instalments", {**QUEBEC, "province": "ZZ"}, "ZZ"),
     ("instalments", {**QUEBEC, "plan": "weekly"}, "weekly"),
     ("instalments", {**QUEBEC, "plan": {"count": 3}}, "deposit"),
+    ("instalments", {**QUEBEC, "plan": {"count": 3, "often": 1}}, '"plan.often"'),
+    ("instalments", {**QUEBEC, "plan": {"count": 0}}, '"plan.count" is 0. It must be 1 or more.'),
     ("instalments", {**QUEBEC, "plan": {"count": 3, "deposit": "5000"}}, "$5,000"),
     ("instalments", {**QUEBEC, "plan": {"count": 12, "deposit": "1"}}, "December 8, 2027"),
     ("instalments", {**QUEBEC, "end": "2026-12-08"}, "December 8, 2026"),

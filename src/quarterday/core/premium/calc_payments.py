@@ -50,13 +50,17 @@ ORIGIN = Cited(title="as given", publisher="as given", checked_on=Day(2026, 11, 
 
 
 class PlanInputs(Part):
-    """A plan as given; ``deposit`` in dollars or ``deposit_rate`` as a ratio of the premium."""
+    """A plan as given; ``deposit`` in dollars or ``deposit_rate`` as a ratio of the premium.
+
+    ``charge`` is one for the whole plan, ``charge_each`` one for each later payment,
+    ``charge_rate`` a ratio of what is left after the deposit; all in addition.
+    """
 
     deposit: Amount | None = None
     deposit_rate: Number | None = Field(default=None, ge=0, le=1)
     count: int = Field(ge=1, le=60)
     months_between: int = Field(default=1, ge=1, le=12)
-    charge_flat: Number = Field(default=Decimal(0), ge=0)
+    charge: Number = Field(default=Decimal(0), ge=0)
     charge_rate: Number = Field(default=Decimal(0), ge=0, le=1)
     charge_each: Number = Field(default=Decimal(0), ge=0)
     tax_due: Literal["deposit", "each"] = "each"
@@ -66,10 +70,12 @@ class PlanInputs(Part):
         """Return the plan; Unusable when it has two deposits or none."""
         if (self.deposit is None) == (self.deposit_rate is None):
             raise Unusable(words("instalments-one-deposit"))
-        fields = self.model_dump(exclude={"deposit"})
+        fields = self.model_dump(exclude={"deposit", "charge"})
         name = Both(en="plan", fr="plan")
-        return InstalmentPlan(id="given", name=name, way="direct-withdrawal", source=ORIGIN,
-                              deposit_amount=self.deposit, **fields)  # fmt: skip
+        return InstalmentPlan(
+            id="given", name=name, way="direct-withdrawal", source=ORIGIN,
+            deposit_amount=self.deposit, charge_flat=self.charge, **fields,
+        )  # fmt: skip
 
 
 class InstalmentInputs(Part):

@@ -5,7 +5,7 @@ Amounts come in as text or whole numbers, never as floats, and go out as text.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from fractions import Fraction
 from typing import Self
@@ -17,9 +17,12 @@ from quarterday.core.given import Unusable, read
 from quarterday.core.money import CENT, Money, round_to
 from quarterday.core.premium.calc import Done, shown
 from quarterday.core.premium.rounding import TwoWay, controlled
-from quarterday.core.premium.split import ChargedLine, ChargedTax, LineSplit, split
+from quarterday.core.premium.split import EFFECTS, ChargedLine, ChargedTax, LineSplit, split
 from quarterday.core.reference import Reference
 from quarterday.core.words import words
+
+ZERO = Decimal("0.00")
+USUAL = frozenset({"exposure", "rate", "added", "dropped", "tax-base", "tax-rate"})
 
 
 class TableInputs(Part):
@@ -41,7 +44,7 @@ class ChangedLine(Part):
     def _one_or_both(self) -> Self:
         rated = self.exposure is not None and self.rate is not None
         if rated == (self.amount is not None):
-            raise ValueError("give an amount, or an exposure and a rate")
+            raise Unusable(words("split-amount-or-rate", line=self.line))
         return self
 
     def charged(self) -> ChargedLine:
@@ -65,12 +68,12 @@ class Taxed(Part):
 
 
 class SplitInputs(Part):
-    """What ``calc split-change`` needs."""
+    """What ``calc split-change`` needs; a tax given as an amount alone was laid on all lines."""
 
     before: tuple[ChangedLine, ...]
     after: tuple[ChangedLine, ...]
-    tax_before: Taxed = Taxed()
-    tax_after: Taxed = Taxed()
+    tax_before: Number | Taxed = Taxed()
+    tax_after: Number | Taxed = Taxed()
 
 
 def apportion_table(given: Mapping[str, object], _reference: Reference) -> Done:
@@ -99,26 +102,32 @@ def apportion_table(given: Mapping[str, object], _reference: Reference) -> Done:
 def split_change(given: Mapping[str, object], _reference: Reference) -> Done:
     """Return ``effects``, ``lines``, ``before``, ``after``, ``total`` and ``steps``.
 
-    Effects that are nothing are left out. Unusable for an unknown key or a line that is neither an
-    amount nor an exposure and a rate.
+    ``effects`` has the usual six, and others where they are something. Unusable for an unknown
+    key or a line that is neither an amount nor an exposure and a rate.
     """
     inputs = read(SplitInputs, given)
-    found = split(
-        [line.charged() for line in inputs.before],
-        [line.charged() for line in inputs.after],
-        inputs.tax_before.charged(),
-        inputs.tax_after.charged(),
-    )
+    before = [line.charged() for line in inputs.before]
+    after = [line.charged() for line in inputs.after]
+    found = split(before, after, _tax(inputs.tax_before, before), _tax(inputs.tax_after, after))
     amounts = {"before": found.before, "after": found.after, "change": found.change}
     step = words("calc-split", **{name: Money(amount) for name, amount in amounts.items()})
     return {
-        "effects": {_name(e): shown(v) for e, v in found.effects.items() if v},
+        "effects": {
+            _name(e): shown(v) for e in EFFECTS if (v := found.effects.get(e, ZERO)) or e in USUAL
+        },
         "lines": [_line(line) for line in found.lines if line.before or line.after],
         "before": shown(found.before),
         "after": shown(found.after),
         "total": shown(found.change),
         "steps": (step,),
     }
+
+
+def _tax(given: Decimal | Taxed, lines: Sequence[ChargedLine]) -> ChargedTax:
+    if isinstance(given, Taxed):
+        return given.charged()
+    base = sum((line.amount for line in lines), ZERO)
+    return ChargedTax(round_to(given), base, given / base if base else ZERO)
 
 
 def _name(effect: str) -> str:
