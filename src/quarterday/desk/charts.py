@@ -13,7 +13,7 @@ from django.utils.html import format_html, format_html_join
 from django.utils.safestring import SafeString
 
 from quarterday.catalogue.speech import Speech
-from quarterday.core.words import words
+from quarterday.core.words import Term, words
 
 WIDE, HIGH = 640, 220
 LEFT, TOP, RIGHT, BOTTOM = 92, 10, 150, 44
@@ -89,6 +89,27 @@ def _parts(chart: Chart) -> SafeString:
         ((key["tone"], key["label"]) for key in chart["keys"]),
     )
     return format_html('<ul class="legend">{}</ul>{}', keys, _rows(rows))
+
+
+def paid(versions: Sequence[Mapping[str, Any]], speech: Speech) -> SafeString:
+    """Return what several versions of the terms pay for one loss and what is borne; or why not."""
+    keys = [{"tone": tone, "label": speech.say(words(f"building-values-{tone}"))}
+            for tone in ("paid", "borne")]  # fmt: skip
+    rows = [
+        {"label": speech.say(Term("stage", one["version"])), "note": _paid_note(one, speech),
+         "parts": [{"tone": "paid", "share": one["share"]}, {"tone": "borne", "share": one["rest"]}]
+         if "done" in one else []}
+        for one in versions
+    ]  # fmt: skip
+    return stacked({"title": speech.say(words("desk-pay-chart")), "keys": keys, "rows": rows})
+
+
+def _paid_note(one: Mapping[str, Any], speech: Speech) -> str:
+    if "done" not in one:
+        return str(one["why"])
+    done = one["done"]
+    said = words("building-values-pays", paid=done.paid.money, borne=done.borne.money)
+    return speech.say(said)
 
 
 def bars(rows: Sequence[Mapping[str, Any]], speech: Speech) -> SafeString:

@@ -54,8 +54,8 @@ def page(shown: Shown, speech: Speech) -> Told:
         "diary": shown.diary,
         "buildings": list(_buildings(shown, speech)),
         "valuations": _valuations(shown),
-        "terms": _terms(shown, speech),
-        "premium": _premium(shown, speech),
+        "terms": terms(shown, speech),
+        "premium": premium(shown, speech),
         "claims": _claims(shown, speech),
         "authorities": _authorities(shown),
         "papers": _papers(shown),
@@ -163,7 +163,7 @@ def _origin(entry: Entry, speech: Speech) -> str:
     return speech.origin(entry.origin, entry.recorded_at.date())
 
 
-def _terms(shown: Shown, speech: Speech) -> Told:
+def terms(shown: Shown, speech: Speech) -> Told:
     """Return the versions side by side: a row a coverage and place, a column a version."""
     case = shown.case
     versions = [(name, terms) for name in VERSIONS if (terms := case.version(name)) is not None]
@@ -233,7 +233,8 @@ def _limits(line: Coverage, terms: Terms, speech: Speech) -> Told:
     }
 
 
-def _premium(shown: Shown, speech: Speech) -> Told | None:
+def premium(shown: Shown, speech: Speech) -> Told | None:
+    """Return the premium table and why it moved; None without a table."""
     summed, change = shown.premium_table, shown.premium_change
     if summed is None:
         return None

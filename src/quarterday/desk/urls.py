@@ -7,6 +7,7 @@ from django.urls.converters import StringConverter
 
 from quarterday.desk.views import (
     acts,
+    asking,
     book,
     day,
     diary,
@@ -18,7 +19,12 @@ from quarterday.desk.views import (
     outside,
     papers,
     people,
+    premium,
+    returns,
+    sending,
+    settling,
     signing_in,
+    terms,
 )
 
 
@@ -60,6 +66,20 @@ urlpatterns = [
     path(f"{_F}papers/<str:document>/", papers.download, name="paper"),
     path(f"{_F}deliver/", papers.deliver, name="deliver"),
     path(f"{_F}certify/", outside.certify, name="certify"),
+    path(f"{_F}forms/", returns.forms, name="forms"),
+    path(f"{_F}forms/by-hand/<str:form>/", returns.by_hand, name="form-by-hand"),
+    path(f"{_F}forms/<str:token>/", returns.read, name="form-read"),
+    path(f"{_F}request/", asking.ask, name="ask"),
+    path(f"{_F}request/letter/<str:kind>/", asking.letter, name="ask-letter"),
+    path(f"{_F}kept/<str:document>/", asking.kept, name="kept-document"),
+    path(f"{_F}compare/", terms.compare, name="compare"),
+    path(f"{_F}pay/", terms.pay, name="pay"),
+    path(f"{_F}premium/", premium.premium, name="premium"),
+    path(f"{_F}send/", sending.send, name="send"),
+    path(f"{_F}came-back/", sending.came_back, name="came-back"),
+    path(f"{_F}decisions/", settling.decisions, name="decisions"),
+    path(f"{_F}bind/", settling.bind, name="bind"),
+    path(f"{_F}check/", settling.check, name="check"),
     path("people/", people.people, name="people"),
     path("people/<int:number>/", people.change, name="change-person"),
     path("sign-in/", signing_in.sign_in, name="sign-in"),

@@ -42,6 +42,10 @@ def _origin(person: Signer) -> Origin:
 def _add(
     person: Signer, file: File, act: str, record: Record, seen: int | None
 ) -> tuple[Entry, ...]:
+    """Add a record; nothing is written when it says what stands, as a form sent twice does."""
+    standing = file.held.get((record.kind, record.key))
+    if standing is not None and standing.record == record:
+        return ()
     draft = Draft(act, record.kind, record.key, record.body(), _origin(person))
     return ledger.append(file.id, [draft], by=person.signed, expected_seq=seen)
 
@@ -143,9 +147,13 @@ def choose_payment(
 
 
 def note(person: Person, file: File, text: str, seen: int) -> tuple[Entry, ...]:
-    """Keep something in somebody's own words."""
+    """Keep something in somebody's own words; the same words sent twice are kept once."""
+    said = _said(text)
+    later = (n for n in file.all(Note) if file.entry_of(n).seq > seen)
+    if any((n.text, file.entry_of(n).by) == (said, person.signed) for n in later):
+        return ()
     number = 1 + max((int(n.id) for n in file.all(Note) if n.id.isdigit()), default=0)
-    return _add(person, file, "note", made(Note, id=str(number), text=_said(text)), seen)
+    return _add(person, file, "note", made(Note, id=str(number), text=said), seen)
 
 
 def _said(text: str) -> str:

@@ -66,5 +66,8 @@ def bind(  # noqa: PLR0913 - a binder has these parts
         binder=number.strip() or None, words=said.strip() or None,
         accepted=tuple(sorted(accepted)), agreed=found.agreed(accepted),
     )  # fmt: skip
+    standing = file.held.get((record.kind, record.key))
+    if standing is not None and standing.record == record:
+        return standing.entry  # the same form, sent twice
     draft = Draft("bind", record.kind, record.key, record.body(), Origin(way="person", person=by))
     return ledger.append(file.id, [draft], by=by, expected_seq=seen)[0]

@@ -8,6 +8,8 @@ from datetime import datetime, timedelta
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+from django.core.files.uploadedfile import UploadedFile
+
 from quarterday.catalogue.speech import Speech
 from quarterday.core.file.chain import hashed
 from quarterday.core.file.entry import canonical
@@ -23,7 +25,8 @@ from quarterday.people import limits
 from quarterday.people.models import Person, Upload
 
 KEPT = timedelta(days=1)
-SUFFIXES = {".xlsx", ".csv", ".tsv", ".txt"}
+BOOK, FORM = "book", "form"
+SUFFIXES = {BOOK: {".xlsx", ".csv", ".tsv", ".txt"}, FORM: {".pdf"}}
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +40,19 @@ class Preview:
     mark: str
 
 
-def keep(person: Person, name: str, content: bytes, most: int, now: datetime) -> str:
+def sent(document: UploadedFile[bytes] | None, most: int) -> tuple[str, bytes]:
+    """Return the name and bytes of what was sent; Trouble when nothing was, or it is too large."""
+    if document is None:
+        raise Trouble(words("acts-upload-none"))
+    name = str(document.name)[:200]
+    if (document.size or 0) > most:
+        raise Trouble(words("acts-upload-large", name=name, most=most // 1024 // 1024))
+    return name, document.read()
+
+
+def keep(
+    person: Person, name: str, content: bytes, most: int, now: datetime, kind: str = BOOK
+) -> str:  # fmt: skip
     """Keep a document for its preview and return its token.
 
     Trouble when it is of another kind, empty, or larger than ``most`` bytes. Older ones go.
@@ -46,8 +61,8 @@ def keep(person: Person, name: str, content: bytes, most: int, now: datetime) ->
     plain = Path(name.replace("\\", "/")).name[:200] or "workbook"
     if limits.is_over("upload", person.email, now):
         raise Trouble(words("acts-too-often"))
-    if Path(plain).suffix.lower() not in SUFFIXES:
-        raise Trouble(words("acts-upload-kind", name=plain))
+    if Path(plain).suffix.lower() not in SUFFIXES[kind]:
+        raise Trouble(words(f"acts-upload-kind-{kind}", name=plain))
     if not content:
         raise Trouble(words("acts-upload-empty", name=plain))
     if len(content) > most:
@@ -66,7 +81,8 @@ def _loading(upload: Upload, reference: Reference) -> Loading:
         return loading.preview(path, reference)
 
 
-def _of(person: Person, token: str) -> Upload:
+def kept(person: Person, token: str) -> Upload:
+    """Return a document that a person sent and has not accepted yet; Trouble when it is gone."""
     found = Upload.objects.filter(person=person, token=token).first()
     if found is None:
         raise Trouble(words("acts-upload-gone"))
@@ -75,7 +91,7 @@ def _of(person: Person, token: str) -> Upload:
 
 def preview(person: Person, token: str, reference: Reference, speech: Speech) -> Preview:
     """Return what accepting a kept document would do; Forbidden where it reaches too far."""
-    planned = _loading(_of(person, token), reference)
+    planned = _loading(kept(person, token), reference)
     for account, drafts in planned.plan.drafts(accept_with_errors=True).items():
         require_drafts(person, "load", account, drafts)
     said = tuple(speech.say(sentence) for sentence in sentences(planned.plan))

@@ -52,10 +52,10 @@ def decide(
         return
     if answer is None or said_by is None:
         raise click.UsageError(screen.words("cli-decide-what"))
-    (entry,) = acts.decide(Typist(by), held, done, question=question, answer=answer, by=said_by,
-                           on=on, said=said, seen=None)  # fmt: skip
+    acts.decide(Typist(by), held, done, question=question, answer=answer, by=said_by, on=on,
+                said=said, seen=None)  # fmt: skip
     if as_json:
-        screen.json({"file": file, "question": question, "answer": answer, "entry": entry.seq})
+        screen.json({"file": file, "question": question, "answer": answer})
     else:
         screen.say("cli-decided", by=said_by, answer=Term("answer", answer), question=question)
 

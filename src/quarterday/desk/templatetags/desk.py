@@ -22,6 +22,7 @@ from quarterday.core.words import Rate, Term, words
 from quarterday.desk import charts
 from quarterday.desk.filepage import anchor
 from quarterday.intake.labels import choice, field_label
+from quarterday.office import access
 from quarterday.office.forms import columns, sheet_of
 from quarterday.papers.chart import Stacked
 
@@ -150,6 +151,30 @@ def _field(value: Any, column: Column, kind: str, speech: Speech) -> str:  # noq
 def lines(context: Context, chart: Mapping[str, Any]) -> str:
     """Return lines over time as a picture."""
     return charts.lines(chart, _speech(context))
+
+
+YEAR: tuple[tuple[str, access.Act], ...] = (
+    ("forms", "edit"), ("ask", "ask"), ("compare", "view"), ("pay", "view"), ("premium", "view"),
+    ("send", "deliver"), ("decisions", "record"), ("bind", "bind"), ("check", "check"),
+)  # fmt: skip
+
+
+@register.simple_tag(takes_context=True)
+def year_pages(context: Context) -> list[tuple[str, str]]:
+    """Return the pages of the year's acts that the reader may open, in its order, with names."""
+    office = access.office_of(context["file"])
+    speech = _speech(context)
+    return [
+        (page, speech.say(words(f"desk-year-{page}")))
+        for page, act in YEAR
+        if access.may(context["person"], act, office)
+    ]
+
+
+@register.simple_tag(takes_context=True)
+def paid_bars(context: Context, paid: Sequence[Mapping[str, Any]]) -> str:
+    """Return what each version of the terms pays for one loss, beside what is borne."""
+    return charts.paid(paid, _speech(context))
 
 
 @register.simple_tag

@@ -43,10 +43,14 @@ def day(request: DeskRequest, name: str) -> date:
 
 
 def back(request: DeskRequest, id: str, where: str, done: str) -> HttpResponse:
-    """Bring the file's standing up to date, say what was done, and show its page again."""
+    """Bring the file's standing up to date, say what was done, and show the page again.
+
+    That is the file's own, or that of the decisions when the form came ``from`` there.
+    """
     standings.refresh(reference_in_use(), request.today, of=[id])
     messages.success(request, request.speech.say(words(done)))
-    return redirect(f"{reverse('file', args=[id])}#{where}")
+    page = "decisions" if request.POST.get("from") == "decisions" else "file"
+    return redirect(f"{reverse(page, args=[id])}#{where}")
 
 
 def _act(

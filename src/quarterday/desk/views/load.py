@@ -14,7 +14,6 @@ from quarterday.core.words import words
 from quarterday.desk.request import DeskRequest
 from quarterday.office import access, uploads
 from quarterday.office.own_data import reference_in_use
-from quarterday.office.trouble import Trouble
 from quarterday.office.uploads import Preview
 
 MOST_SHOWN = 300
@@ -26,15 +25,8 @@ def load(request: DeskRequest) -> HttpResponse:
     most = settings.MOST_UPLOADED
     if request.method != "POST":
         return render(request, "desk/load.html", {"most": most // 1024 // 1024})
-    sent = request.FILES.get("document")
-    if sent is None:
-        raise Trouble(words("acts-upload-none"))
-    content = b"" if (sent.size or 0) > most else sent.read()
-    if (sent.size or 0) > most:
-        raise Trouble(words("acts-upload-large", name=str(sent.name)[:200],
-                            most=most // 1024 // 1024))  # fmt: skip
-    now = datetime.now(UTC)
-    token = uploads.keep(request.person, str(sent.name), content, most, now)
+    name, content = uploads.sent(request.FILES.get("document"), most)
+    token = uploads.keep(request.person, name, content, most, datetime.now(UTC))
     return redirect("load-preview", token)
 
 

@@ -64,3 +64,194 @@ cli-check = { $file }, policy from { $day }: { $n ->
 }
 cli-checked = The check is on record.
 cli-check-next = Record the check with --done; where the policy gives less, say with --about what was done.
+
+## The year's pages at the desk
+
+direction-neutral = neutral
+desk-year = Acts of the year
+desk-year-forms = Forms back
+desk-year-ask = Ask the insurer
+desk-year-compare = Compare terms
+desk-year-pay = What would it pay?
+desk-year-premium = Premium
+desk-year-send = Send
+desk-year-decisions = Decisions and payment
+desk-year-bind = Bind
+desk-year-check = Check the policy
+desk-done-read = { $taken ->
+    [0] No answer was taken into the file
+    [one] One answer was taken into the file
+   *[other] { $taken } answers were taken into the file
+}{ $refused ->
+    [0] {""}.
+    [one] , one was refused.
+   *[other] , { $refused } were refused.
+}
+desk-done-ask = The request is on record, and its letter is kept.
+desk-done-send = Sent to { $to } at { $address }, and recorded.
+desk-done-came-back = It is on record that the package came back. It no longer counts as delivered.
+desk-done-bind = It is on record that cover is bound.
+desk-done-check = The check is on record.
+desk-forms = Forms that came back
+desk-forms-about = Send a returned form: its answers are shown beside today's facts, and you take or refuse each one. The original is kept.
+desk-forms-send = A form as a PDF
+desk-forms-file = The form
+desk-forms-most = PDF, at most { $most } megabytes
+desk-forms-read = See what it says
+desk-forms-paper = A form on paper
+desk-forms-paper-about = Type in what is written on it.
+desk-forms-came = Came back so far: { $n }
+desk-forms-none = No form has come back yet.
+desk-forms-on = Came on
+desk-forms-by = Filled in by
+desk-form = Form
+desk-taken = Taken
+desk-refused = Refused
+desk-original = Original
+desk-form-says = What the form says
+desk-form-of = renewal of { $day }
+desk-form-question = Question
+desk-form-now = On file today
+desk-form-said = On the form
+desk-form-do = What to do
+desk-form-take = take
+desk-form-refuse = refuse
+desk-form-wait = leave open
+desk-form-clash = changed since
+desk-form-asks = look closer
+desk-form-no-change = The form changes nothing on file.
+desk-form-record = Record that it came back
+desk-form-write = Write these choices
+desk-form-all = Take all that is clear
+desk-form-again = Back to what was typed
+desk-form-kept = The form itself is kept as it came. What is refused stays refused when the same form comes again.
+desk-form-nothing = Nothing is asked in { $form } for this file today.
+desk-flat = A picture of a form
+desk-flat-about = Choose which form it is, and type in what is written on it. The picture is kept with your entry.
+desk-by-hand-about = Each field holds what would be printed in it. Change those where something else is written, and leave the others.
+desk-ask = Ask the insurer
+desk-ask-lead = Request { $number } to { $insurer } asks for { $n ->
+    [one] one change.
+   *[other] { $n } changes.
+}
+desk-ask-about = About
+desk-ask-what = What
+desk-ask-was = Stands
+desk-ask-now = Asked for
+desk-ask-since = Since
+desk-ask-letter = The letter, to be sent:
+desk-ask-sent = It went out
+desk-ask-sent-about = Send the letter the way the insurer takes it. Then record it here: the next request starts where this one ends.
+desk-ask-language = Language of the letter
+desk-ask-do = Record it as asked
+desk-ask-before = Asked before
+desk-ask-on = Sent on
+desk-ask-to = To
+desk-ask-changes = Changes
+desk-send = Send the package
+desk-send-to-papers = To signature and papers
+desk-send-what = Enclosed: the { $language } package, version { $version } of { $day }, reviewed by { $reviewer }.
+desk-send-other = Send in { $language } instead
+desk-send-to-whom = Write to
+desk-send-subject = Subject
+desk-send-message = Message
+desk-send-kept = The words and the digest of what is enclosed are kept with the delivery.
+desk-send-do = Send and record
+desk-send-before = Delivered before
+desk-send-back = came back
+desk-send-came-back = It came back
+desk-send-why = What was said
+desk-send-came-back-do = Record that it came back
+desk-decisions-page = Decisions and payment
+desk-decisions-title = What the leaders said, for { $day }
+desk-decisions-about = Record what was decided, who of them said so, and their own words. An answer given later replaces one given before; both stay in the history.
+desk-decide-again = Change the decision
+desk-price = { $price } a year
+desk-price-ask = price to be asked
+desk-no-limit = no limit stated
+desk-not-covered = not covered
+desk-wish = { $coverage }, { $place }: { $limit }
+desk-payment-extra = { $n ->
+    [one] one payment, { $extra } more than at once
+   *[other] { $n } payments, { $extra } more than at once
+}
+desk-bind = Bind
+desk-bind-title = Bind the term from { $day }
+desk-bind-about = Record who at { $insurer } confirmed cover. What is agreed is the offer with the changes ticked here; the policy is held to it when it comes.
+desk-bind-changes = Changes beyond the offer
+desk-bind-accepted = Accepted
+desk-bind-change = Change
+desk-bind-offer = In the offer
+desk-bind-price = A year
+desk-bind-why = Why it is here
+desk-bind-requested = asked for
+desk-bind-taken = taken by the leaders
+desk-bind-by = Who at the insurer confirmed it
+desk-bind-words = In which words
+desk-bind-do = Record that cover is bound
+desk-bound-by = { $by } bound it on { $day }, { $n ->
+    [0] on the offer as it stood.
+    [one] with one change beyond the offer.
+   *[other] with { $n } changes beyond the offer.
+}
+desk-check = Check the policy
+desk-check-bound = Compared with what { $by } bound on { $day }: the offer { $n ->
+    [0] as it stood.
+    [one] with one change.
+   *[other] with { $n } changes.
+}
+desk-check-offer = Compared with the offer: no binder is on record.
+desk-check-policy = Policy { $number }.
+desk-checked-by = { $by } checked this policy on { $day } and found { $n ->
+    [0] that it gives what was agreed.
+    [one] one point that gives less.
+   *[other] { $n } points that give less.
+}
+desk-check-is = Policy is
+desk-check-more = Of one loss, at most
+desk-check-same = It says what was agreed, clause by clause.
+desk-check-hint = Read the policy itself too: forms and exclusions that nobody typed in are not compared here.
+desk-check-do = Record the check
+desk-compare = Compare terms
+desk-compare-before = From
+desk-compare-after = To
+desk-compare-do = Compare
+desk-compare-differences = { $n ->
+    [0] No clause differs
+    [one] One clause differs
+   *[other] { $n } clauses differ
+}
+desk-compare-losses = The same losses under both
+desk-compare-losses-about = What the organisation itself would bear of each loss of the library, sized to this account.
+desk-compare-versions = { $n ->
+    [one] The one version on file
+   *[other] All { $n } versions side by side
+}
+desk-loss = Loss
+desk-borne-under = Borne,
+desk-difference = Difference
+desk-same = same
+desk-pay = What would it pay?
+desk-pay-library = Losses that happen
+desk-pay-lost = Lost
+desk-pay-paid = Paid
+desk-pay-borne = Borne
+desk-pay-more = Also lost
+desk-pay-amount = How much
+desk-pay-do = Try this loss
+desk-pay-reset = Back to the usual size
+desk-pay-chart = Paid and borne under each version
+desk-pay-steps = Step by step, { $stage ->
+    [expiring] expiring terms
+    [requested] requested terms
+    [offered] offered terms
+   *[issued] issued terms
+}
+desk-pay-why = Why something is borne
+desk-pay-who = Who pays
+desk-premium-key = Divided by
+desk-premium-key-of = The key "{ $key }"
+desk-premium-key-about = Who bears which part of the premium. Change a line, and the division changes with it.
+desk-premium-key-add = Add a line to a key
+desk-premium-by = By
+desk-premium-chosen = { $by } chose how to pay on { $day }.

@@ -64,3 +64,194 @@ cli-check = { $file }, police du { $day } : { $n ->
 }
 cli-checked = La vérification est inscrite.
 cli-check-next = Inscrivez la vérification avec --done; là où la police donne moins, dites avec --about ce qui a été fait.
+
+## Les pages de l'année au bureau
+
+direction-neutral = neutre
+desk-year = Les actes de l'année
+desk-year-forms = Formulaires reçus
+desk-year-ask = Demander à l'assureur
+desk-year-compare = Comparer
+desk-year-pay = Combien paierait-on?
+desk-year-premium = Prime
+desk-year-send = Envoyer
+desk-year-decisions = Décisions et paiement
+desk-year-bind = Lier
+desk-year-check = Vérifier la police
+desk-done-read = { $taken ->
+    [0] Aucune réponse n'a été prise au dossier
+    [one] Une réponse a été prise au dossier
+   *[other] { $taken } réponses ont été prises au dossier
+}{ $refused ->
+    [0] {""}.
+    [one] , une a été refusée.
+   *[other] , { $refused } ont été refusées.
+}
+desk-done-ask = La demande est inscrite, et sa lettre est conservée.
+desk-done-send = Envoyé à { $to }, à { $address }, et inscrit.
+desk-done-came-back = Il est inscrit que les documents sont revenus. Ils ne comptent plus comme remis.
+desk-done-bind = Il est inscrit que la couverture est liée.
+desk-done-check = La vérification est inscrite.
+desk-forms = Formulaires reçus
+desk-forms-about = Envoyez un formulaire revenu : ses réponses s'affichent à côté des faits d'aujourd'hui, et vous prenez ou refusez chacune. L'original est conservé.
+desk-forms-send = Un formulaire en PDF
+desk-forms-file = Le formulaire
+desk-forms-most = PDF, au plus { $most } mégaoctets
+desk-forms-read = Voir ce qu'il dit
+desk-forms-paper = Un formulaire sur papier
+desk-forms-paper-about = Saisissez ce qui y est écrit.
+desk-forms-came = Revenus jusqu'ici : { $n }
+desk-forms-none = Aucun formulaire n'est encore revenu.
+desk-forms-on = Reçu le
+desk-forms-by = Rempli par
+desk-form = Formulaire
+desk-taken = Prises
+desk-refused = Refusées
+desk-original = Original
+desk-form-says = Ce que dit le formulaire
+desk-form-of = renouvellement du { $day }
+desk-form-question = Question
+desk-form-now = Au dossier aujourd'hui
+desk-form-said = Sur le formulaire
+desk-form-do = Que faire
+desk-form-take = prendre
+desk-form-refuse = refuser
+desk-form-wait = laisser ouvert
+desk-form-clash = changé depuis
+desk-form-asks = à regarder
+desk-form-no-change = Le formulaire ne change rien au dossier.
+desk-form-record = Inscrire qu'il est revenu
+desk-form-write = Écrire ces choix
+desk-form-all = Prendre tout ce qui est clair
+desk-form-again = Revenir à la saisie
+desk-form-kept = Le formulaire lui-même est conservé tel quel. Ce qui est refusé le reste quand le même formulaire revient.
+desk-form-nothing = Rien n'est demandé dans { $form } pour ce dossier aujourd'hui.
+desk-flat = Une image d'un formulaire
+desk-flat-about = Choisissez de quel formulaire il s'agit, et saisissez ce qui y est écrit. L'image est conservée avec votre saisie.
+desk-by-hand-about = Chaque champ contient ce qui y serait imprimé. Changez ceux où autre chose est écrit, et laissez les autres.
+desk-ask = Demander à l'assureur
+desk-ask-lead = La demande { $number } à { $insurer } porte sur { $n ->
+    [one] un changement.
+   *[other] { $n } changements.
+}
+desk-ask-about = Sujet
+desk-ask-what = Quoi
+desk-ask-was = En vigueur
+desk-ask-now = Demandé
+desk-ask-since = Depuis
+desk-ask-letter = La lettre à envoyer :
+desk-ask-sent = Elle est partie
+desk-ask-sent-about = Envoyez la lettre comme l'assureur la reçoit. Inscrivez-la ensuite ici : la prochaine demande commence où celle-ci finit.
+desk-ask-language = Langue de la lettre
+desk-ask-do = L'inscrire comme demandée
+desk-ask-before = Déjà demandé
+desk-ask-on = Envoyée le
+desk-ask-to = À
+desk-ask-changes = Changements
+desk-send = Envoyer les documents
+desk-send-to-papers = Vers la signature et les documents
+desk-send-what = Ci-joint : les documents en { $language }, version { $version } du { $day }, revus par { $reviewer }.
+desk-send-other = Envoyer plutôt en { $language }
+desk-send-to-whom = Écrire à
+desk-send-subject = Objet
+desk-send-message = Message
+desk-send-kept = Les mots et l'empreinte de la pièce jointe sont conservés avec la remise.
+desk-send-do = Envoyer et inscrire
+desk-send-before = Déjà remis
+desk-send-back = revenu
+desk-send-came-back = C'est revenu
+desk-send-why = Ce qui a été dit
+desk-send-came-back-do = Inscrire que c'est revenu
+desk-decisions-page = Décisions et paiement
+desk-decisions-title = Ce que les dirigeants ont dit, pour le { $day }
+desk-decisions-about = Inscrivez ce qui a été décidé, qui d'entre eux l'a dit, et leurs propres mots. Une réponse donnée plus tard remplace la précédente; les deux restent dans l'historique.
+desk-decide-again = Changer la décision
+desk-price = { $price } par an
+desk-price-ask = prix à demander
+desk-no-limit = aucune limite indiquée
+desk-not-covered = non couvert
+desk-wish = { $coverage }, { $place } : { $limit }
+desk-payment-extra = { $n ->
+    [one] un paiement, { $extra } de plus qu'en une fois
+   *[other] { $n } paiements, { $extra } de plus qu'en une fois
+}
+desk-bind = Lier
+desk-bind-title = Lier la période du { $day }
+desk-bind-about = Inscrivez qui, chez { $insurer }, a confirmé la couverture. Ce qui est convenu est l'offre avec les changements cochés ici; la police y sera comparée à son arrivée.
+desk-bind-changes = Changements en plus de l'offre
+desk-bind-accepted = Accepté
+desk-bind-change = Changement
+desk-bind-offer = Dans l'offre
+desk-bind-price = Par an
+desk-bind-why = Pourquoi il est ici
+desk-bind-requested = demandé
+desk-bind-taken = pris par les dirigeants
+desk-bind-by = Qui l'a confirmé chez l'assureur
+desk-bind-words = En quels mots
+desk-bind-do = Inscrire que la couverture est liée
+desk-bound-by = { $by } l'a liée le { $day }, { $n ->
+    [0] selon l'offre telle quelle.
+    [one] avec un changement en plus de l'offre.
+   *[other] avec { $n } changements en plus de l'offre.
+}
+desk-check = Vérifier la police
+desk-check-bound = Comparée à ce que { $by } a lié le { $day } : l'offre { $n ->
+    [0] telle quelle.
+    [one] avec un changement.
+   *[other] avec { $n } changements.
+}
+desk-check-offer = Comparée à l'offre : aucune note de couverture n'est inscrite.
+desk-check-policy = Police { $number }.
+desk-checked-by = { $by } a vérifié cette police le { $day } et a trouvé { $n ->
+    [0] qu'elle donne ce qui a été convenu.
+    [one] un point qui donne moins.
+   *[other] { $n } points qui donnent moins.
+}
+desk-check-is = La police est
+desk-check-more = D'un sinistre, au plus
+desk-check-same = Elle dit ce qui a été convenu, clause par clause.
+desk-check-hint = Lisez aussi la police elle-même : les formulaires et exclusions que personne n'a saisis ne sont pas comparés ici.
+desk-check-do = Inscrire la vérification
+desk-compare = Comparer les conditions
+desk-compare-before = De
+desk-compare-after = À
+desk-compare-do = Comparer
+desk-compare-differences = { $n ->
+    [0] Aucune clause ne diffère
+    [one] Une clause diffère
+   *[other] { $n } clauses diffèrent
+}
+desk-compare-losses = Les mêmes sinistres sous les deux
+desk-compare-losses-about = Ce que l'organisme assumerait lui-même de chaque sinistre de la bibliothèque, à la taille de ce dossier.
+desk-compare-versions = { $n ->
+    [one] La seule version au dossier
+   *[other] Les { $n } versions côte à côte
+}
+desk-loss = Sinistre
+desk-borne-under = Assumé,
+desk-difference = Différence
+desk-same = égal
+desk-pay = Combien paierait-on?
+desk-pay-library = Des sinistres qui arrivent
+desk-pay-lost = Perdu
+desk-pay-paid = Payé
+desk-pay-borne = Assumé
+desk-pay-more = Aussi perdu
+desk-pay-amount = Combien
+desk-pay-do = Essayer ce sinistre
+desk-pay-reset = Revenir à la taille habituelle
+desk-pay-chart = Payé et assumé selon chaque version
+desk-pay-steps = Pas à pas, { $stage ->
+    [expiring] conditions qui expirent
+    [requested] conditions demandées
+    [offered] conditions offertes
+   *[issued] conditions émises
+}
+desk-pay-why = Pourquoi une part est assumée
+desk-pay-who = Qui paie
+desk-premium-key = Répartie selon
+desk-premium-key-of = La clé « { $key } »
+desk-premium-key-about = Qui porte quelle part de la prime. Changez une ligne, et la répartition change avec elle.
+desk-premium-key-add = Ajouter une ligne à une clé
+desk-premium-by = Selon
+desk-premium-chosen = { $by } a choisi le mode de paiement le { $day }.
