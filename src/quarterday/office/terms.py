@@ -16,7 +16,9 @@ from quarterday.core.terms.settling.account import setting_of
 from quarterday.core.terms.settling.outcomes import (
     Outcome,
     Record,
+    Settled,
     last_day,
+    outcomes,
     past_outcomes,
     reference_outcomes,
 )
@@ -64,6 +66,14 @@ def tried_losses(case: Case, terms: Terms) -> Tried:
 def paid(case: Case, terms: Terms, loss: Loss) -> Settlement:
     """Return what the terms pay for a loss, step by step; Refused says what cannot be honoured."""
     return settle(setting_of(case, terms, last_day(terms)), loss)
+
+
+def tried(case: Case, terms: Terms, loss: Loss) -> Settled:
+    """Return what the terms pay for a loss on the last day of their own period.
+
+    So one loss can be held against several versions; a Refused says what cannot be honoured.
+    """
+    return outcomes(case, terms, terms, (loss,))[0].after
 
 
 def compared(case: Case, before: Terms, after: Terms) -> Comparison:

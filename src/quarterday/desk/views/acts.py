@@ -24,8 +24,11 @@ MOST = 10_000
 
 
 def text(request: DeskRequest, name: str) -> str:
-    """Return a field as it was sent, without more than can be kept."""
-    return request.POST.get(name, "")[:MOST]
+    """Return a field as it was sent, without more than can be kept.
+
+    Browsers end the lines of a text area with CR LF (HTML, form submission); they are kept as LF.
+    """
+    return request.POST.get(name, "").replace("\r\n", "\n")[:MOST]
 
 
 def seen(request: DeskRequest) -> int:

@@ -32,7 +32,7 @@ def premium(request: DeskRequest, file: str) -> HttpResponse:
     names, keys = list(versions), key_names(shown.file)
     asked = request.GET.get("terms", "")
     name = next((n for n in names if n == asked), names[-1] if names else None)
-    key = request.GET.get("key", keys[0] if keys else "")
+    key = request.GET.get("key", keys[0] if keys else "")[:80]
     told: Told = {
         "file": shown.file, "seq": shown.file.seq, "as_of": shown.as_of, "versions": names,
         "name": name, "keys": keys, "key": key, "at_once": AT_ONCE,

@@ -15,7 +15,7 @@ from quarterday.core.file.records import Bound, Decision, PaymentChoice
 from quarterday.core.given import Unusable
 from quarterday.core.premium.statement import Statement, statement
 from quarterday.core.review.case import Case
-from quarterday.core.terms.agreed import Wish, wishes
+from quarterday.core.terms.agreed import Wish, option_id, wishes
 from quarterday.core.words import Term, words
 from quarterday.desk.filepage import ANSWERS, anchor
 from quarterday.desk.request import DeskRequest
@@ -25,6 +25,7 @@ from quarterday.office import access, binding, checking, standings
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.showing import Shown
 from quarterday.office.trouble import Trouble
+from quarterday.papers.decisions_form.data import priced
 
 Told = dict[str, Any]
 
@@ -61,9 +62,11 @@ def _findings(shown: Shown) -> Iterator[Told]:
 
 
 def _options(shown: Shown) -> Iterator[Told]:
+    """Yield the options that no decision of the agenda asks about by itself, as the form has it."""
     offered = shown.case.offered
+    asked = {option_id(option) for option in priced(shown.setting)} if offered else set()
     for wish in wishes(shown.file, offered) if offered else ():
-        if wish.of == "option":
+        if wish.id in asked:
             price = offered.money(wish.price) if offered and wish.price is not None else None
             yield _question(shown, wish.id, _line(shown, wish), price, None)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
 from decimal import Decimal
 from typing import Any
@@ -153,14 +153,15 @@ def _one(
     base = losses.get(asked) or next(iter(losses.values()), None)
     if base is None:
         return {}
-    loss, fields, faults = _edited(request, base, last_day(versions[name]))
+    known = list(shown.reference.causes)
+    loss, fields, faults = _edited(request, base, last_day(versions[name]), known)
     return {
         "loss": loss or base,
         "called": (loss or base).called,
         "base": base.id,
         "fields": fields,
         "faults": faults,
-        "causes": list(shown.reference.causes),
+        "causes": known,
         "places": [(EVERYWHERE, words("everywhere")),
                    *((b.id, b.name) for b in shown.file.buildings)],
         "components": [c for c in COMPONENTS if c not in {f["component"] for f in fields}],
@@ -171,11 +172,10 @@ def _one(
 
 
 def _edited(
-    request: DeskRequest, base: Loss, on: date
+    request: DeskRequest, base: Loss, on: date, causes: Sequence[str]
 ) -> tuple[Loss | None, list[Told], list[str]]:
     """Return the loss with the amounts that were typed; None with faults when one is none."""
-    sent = {key.removeprefix(AMOUNT): text for key, text in request.GET.items()
-            if key.startswith(AMOUNT)}  # fmt: skip
+    sent = _sent(request)
     new = request.GET.get("component", "")
     if new in COMPONENTS:
         sent[new] = request.GET.get("new", "")
@@ -189,18 +189,32 @@ def _edited(
         elif value:
             amounts[component] = value
         fields.append({"component": component.partition("@")[0], "key": component,
-                       "text": said if isinstance(said, str) else _text(said),
+                       "text": said if isinstance(said, str) else _text(request, said),
                        "fault": fault})  # fmt: skip
     if faults:
         return None, fields, faults
-    return _loss(request, base, on, amounts or dict(base.amounts), fields)
+    asked = request.GET.get("cause", "")
+    cause = asked if asked in causes else base.cause
+    return _loss(request, base, on, cause, amounts or dict(base.amounts), fields)
+
+
+def _sent(request: DeskRequest) -> dict[str, Any]:
+    """Return the amounts in the address, by component and place; unknown components are left."""
+    found = {key.removeprefix(AMOUNT): text for key, text in request.GET.items()
+             if key.startswith(AMOUNT)}  # fmt: skip
+    return {key: text for key, text in found.items() if key.partition("@")[0] in COMPONENTS}
 
 
 def _loss(
-    request: DeskRequest, base: Loss, on: date, amounts: Mapping[str, Any], fields: list[Told]
+    request: DeskRequest,
+    base: Loss,
+    on: date,
+    cause: str,
+    amounts: Mapping[str, Any],
+    fields: list[Told],
 ) -> tuple[Loss | None, list[Told], list[str]]:
     same = dict(amounts) == dict(base.amounts)
-    cause, place = request.GET.get("cause", base.cause), request.GET.get("place", base.place)
+    place = request.GET.get("place", base.place)
     is_base = same and (cause, place) == (base.cause, base.place)
     told = {"id": base.id, "reference": base.reference if is_base else None, "cause": cause,
             "place": place or EVERYWHERE, "date_of_loss": on, "hours": base.hours,
@@ -218,25 +232,25 @@ def _amount(request: DeskRequest, said: Any) -> Any:  # noqa: ANN401 - an amount
     return value if isinstance(value, Decimal | BadCell) else None
 
 
-def _text(amount: Any) -> str:  # noqa: ANN401 - one amount or several
-    return f"{sum(amount) if isinstance(amount, tuple) else amount:f}"
+def _text(request: DeskRequest, amount: Any) -> str:  # noqa: ANN401 - one amount or several
+    whole = sum(amount, Decimal(0)) if isinstance(amount, tuple) else amount
+    said = f"{whole:f}".removesuffix(".00")
+    return said.replace(".", ",") if request.speech.language == "fr" else said
 
 
 def _paid(request: DeskRequest, case: Case, name: Version, terms: Terms, loss: Loss) -> Told:
-    try:
-        done = office.paid(case, terms, loss)
-    except Refused as refused:
-        return {"version": name, "why": _said(request, refused)}
+    done = office.tried(case, terms, loss)
+    if isinstance(done, Refused):
+        return {"version": name, "why": _said(request, done)}
     whole = float(done.total.money.amount) or 1.0
     share = float(done.paid.money.amount) / whole
     return {"version": name, "done": done, "share": share, "rest": 1 - share}
 
 
 def _steps(request: DeskRequest, case: Case, terms: Terms, loss: Loss) -> Told:
-    try:
-        done = office.paid(case, terms, loss)
-    except Refused as refused:
-        return {"why": _said(request, refused)}
+    done = office.tried(case, terms, loss)
+    if isinstance(done, Refused):
+        return {"why": _said(request, done)}
     return {
         "done": done,
         "reasons": [(Term("settling-reason", reason), figure.money)

@@ -207,8 +207,9 @@ desk-checked-by = { $by } checked this policy on { $day } and found { $n ->
     [one] one point that gives less.
    *[other] { $n } points that give less.
 }
-desk-check-is = Policy is
-desk-check-more = Of one loss, at most
+desk-check-more = More (+) or less (–) borne of one loss, at most
+desk-compare-effect = Effect
+desk-compare-clause = Clause
 desk-check-same = It says what was agreed, clause by clause.
 desk-check-hint = Read the policy itself too: forms and exclusions that nobody typed in are not compared here.
 desk-check-do = Record the check

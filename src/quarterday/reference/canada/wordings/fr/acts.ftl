@@ -9,7 +9,7 @@ acts-check-words = { $n ->
 }
 acts-check-moved = { $file } a changé après le chargement de votre page, donc la vérification n'a pas été inscrite. Comparez de nouveau, puis inscrivez-la.
 acts-no-plan = Il n'y a pas de plan de versements « { $plan } ». Choisissez l'un de ceux que permet l'offre.
-acts-went-already = Ce dossier de renouvellement est déjà parti à { $to }, le { $day }. Il n'a pas été renvoyé. Rechargez la page s'il doit l'être.
+acts-went-already = Cette trousse est déjà partie à { $to }, le { $day }. Elle n'a pas été renvoyée. Rechargez la page si elle doit l'être.
 acts-no-delivery = Il n'y a pas de telle remise, ou elle est déjà revenue. Rechargez la page.
 acts-request-moved = { $file } a changé après le chargement de votre page, donc la demande n'a pas été inscrite. Relisez-la : elle demande peut-être davantage.
 acts-returns-moved = Le dossier a changé depuis votre lecture de ce formulaire, donc rien n'a été écrit. Voici ce que le formulaire propose maintenant.
@@ -19,7 +19,7 @@ mail-refused = Le serveur de courriel ne livre pas à { $to }, donc rien n'a ét
 mail-password = Le serveur de courriel refuse notre nom ou notre mot de passe, donc rien n'a été envoyé. Il dit : { $why }
 mail-not-taken = Le serveur de courriel n'a pas pris le message, donc rien n'a été inscrit. Il dit : { $why }
 mail-not-reached = Le serveur de courriel est injoignable, donc rien n'a été envoyé ni inscrit. Réessayez plus tard. La machine dit : { $why }
-mail-on-its-way = Un message à { $to } avec ces documents est en cours d'envoi. Attendez une minute, puis rechargez la page.
+mail-on-its-way = Un message à { $to } avec cette trousse est en cours d'envoi. Attendez une minute, puis rechargez la page.
 mail-perhaps = Un message à { $to } a été commencé à { $at } et jamais inscrit : la machine s'est arrêtée. Il est peut-être parti. Demandez s'il est arrivé; sinon, renvoyez-le.
 right-ask = demander à l'assureur
 right-bind = inscrire que la couverture est liée
@@ -30,11 +30,11 @@ desk-act-bind = lié
 desk-act-check = vérifié
 desk-act-read = lu d'un formulaire
 
-## Ce qui accompagne les documents par courriel
+## Ce qui accompagne la trousse par courriel
 
 mail-subject = { $organisation } : le renouvellement de vos assurances du { $renewal }
 mail-greeting = { $to },
-mail-body = Voici les documents de renouvellement de { $organisation } pour le { $renewal }. La première page énumère ce que vous avez à décider, dans l'ordre, avec le prix de chaque décision et sa date limite.
+mail-body = Voici la trousse de renouvellement de { $organisation } pour le { $renewal }. Sa première page énumère ce que vous avez à décider, dans l'ordre, avec le prix de chaque décision et sa date limite.
 mail-forms = Les formulaires se remplissent à l'écran et se renvoient à cette adresse. Appelez le { $phone } si quelque chose n'est pas clair : aucune question n'est trop petite.
 mail-caution = Le libellé de la police prévaut. Si un enfant ou une personne vulnérable est en danger, appelez d'abord les services d'urgence et la protection de l'enfance, puis nous.
 mail-close = { $sender }, { $brokerage }
@@ -89,7 +89,7 @@ desk-done-read = { $taken ->
 }
 desk-done-ask = La demande est inscrite, et sa lettre est conservée.
 desk-done-send = Envoyé à { $to }, à { $address }, et inscrit.
-desk-done-came-back = Il est inscrit que les documents sont revenus. Ils ne comptent plus comme remis.
+desk-done-came-back = Il est inscrit que la trousse est revenue. Elle ne compte plus comme remise.
 desk-done-bind = Il est inscrit que la couverture est liée.
 desk-done-check = La vérification est inscrite.
 desk-forms = Formulaires reçus
@@ -148,9 +148,9 @@ desk-ask-before = Déjà demandé
 desk-ask-on = Envoyée le
 desk-ask-to = À
 desk-ask-changes = Changements
-desk-send = Envoyer les documents
+desk-send = Envoyer la trousse
 desk-send-to-papers = Vers la signature et les documents
-desk-send-what = Ci-joint : les documents en { $language }, version { $version } du { $day }, revus par { $reviewer }.
+desk-send-what = Ci-joint : la trousse en { $language }, version { $version } du { $day }, revue par { $reviewer }.
 desk-send-other = Envoyer plutôt en { $language }
 desk-send-to-whom = Écrire à
 desk-send-subject = Objet
@@ -207,8 +207,9 @@ desk-checked-by = { $by } a vérifié cette police le { $day } et a trouvé { $n
     [one] un point qui donne moins.
    *[other] { $n } points qui donnent moins.
 }
-desk-check-is = La police est
-desk-check-more = D'un sinistre, au plus
+desk-check-more = Assumé en plus (+) ou en moins (–) d'un sinistre, au plus
+desk-compare-effect = Effet
+desk-compare-clause = Clause
 desk-check-same = Elle dit ce qui a été convenu, clause par clause.
 desk-check-hint = Lisez aussi la police elle-même : les formulaires et exclusions que personne n'a saisis ne sont pas comparés ici.
 desk-check-do = Inscrire la vérification
