@@ -166,6 +166,7 @@ desk-decisions-page = Decisions and payment
 desk-decisions-title = What the leaders said, for { $day }
 desk-decisions-about = Record what was decided, who of them said so, and their own words. An answer given later replaces one given before; both stay in the history.
 desk-decide-again = Change the decision
+desk-decide-by = by { $day }
 desk-price = { $price } a year
 desk-price-ask = price to be asked
 desk-no-limit = no limit stated

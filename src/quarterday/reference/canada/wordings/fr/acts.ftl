@@ -166,6 +166,7 @@ desk-decisions-page = Décisions et paiement
 desk-decisions-title = Ce que les dirigeants ont dit, pour le { $day }
 desk-decisions-about = Inscrivez ce qui a été décidé, qui d'entre eux l'a dit, et leurs propres mots. Une réponse donnée plus tard remplace la précédente; les deux restent dans l'historique.
 desk-decide-again = Changer la décision
+desk-decide-by = d'ici le { $day }
 desk-price = { $price } par an
 desk-price-ask = prix à demander
 desk-no-limit = aucune limite indiquée
