@@ -14,9 +14,12 @@ from tests.core.risk.conftest import RENEWAL, building, liability, terms_of
 
 from quarterday.core.file.records import Terms
 from quarterday.core.reference import Reference
-from quarterday.core.risk.cost import Effort, Trial, compared
+from quarterday.core.risk.cost import Effort, compared
 from quarterday.core.risk.perils import Layered, Model, Peril
+from quarterday.core.risk.sampling import mean_of
 from quarterday.core.risk.severity import Capped, Floats, Lognormal, Pareto
+from quarterday.core.risk.together import Together, together
+from quarterday.core.risk.trial import Trial
 from quarterday.core.risk.years import simulated
 from quarterday.core.terms.settling.values import Values
 
@@ -149,15 +152,73 @@ def test_a_yearly_maximum_is_counted_over_all_losses_of_a_year(trial: TrialOf) -
     assert one.together(events) == pytest.approx(expected - alone, abs=1e-6)
 
 
-def test_the_mean_adds_what_yearly_maximums_change_with_its_own_interval(trial: TrialOf) -> None:
+OFTEN = Peril("injury-on-premises", "hall", 2.5, INJURY.severity, INJURY.parts)
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        (liability(limit=50_000, aggregate=60_000),),
+        (liability(limit=50_000, limit_basis="aggregate"),),
+        (liability(limit=50_000, aggregate=60_000), building(200_000)),
+    ],
+)
+def test_a_yearly_maximum_s_mean_in_closed_form_is_that_of_the_simulation(
+    trial: TrialOf, lines: tuple[dict[str, Any], ...]
+) -> None:
+    one = trial("a", terms_of("offered", *lines), OFTEN, FIRE)
+    found = together(one)
+    assert found is not None
+    events = simulated(one.model, "agg", 0, 100_000)
+    more = mean_of(one.together(events))
+    assert more.low * 0.97 <= found.total <= more.high * 1.03
+    (cost,) = compared([one], "agg", Effort(1_000, 1)).costs
+    assert cost.mean.error == 0
+    assert cost.mean.value == pytest.approx(sum(one.means()) + found.total)
+    assert cost.mean.value > sum(cost.by_peril)
+
+
+def test_the_shared_limit_pays_once_a_year_in_closed_form(trial: TrialOf) -> None:
+    shared = {"amount": 40_000, "tops_up": ("general-liability",)}
+    one = trial("a", terms_of("offered", liability(limit=20_000), shared_limit=shared), OFTEN)
+    found = together(one)
+    assert found is not None
+    more = mean_of(one.together(simulated(one.model, "shared", 0, 100_000)))
+    assert more.low <= found.total <= more.high
+    assert found.total > 0
+
+
+def test_a_maximum_that_feeds_another_is_told_from_the_simulation(trial: TrialOf) -> None:
+    """What the yearly maximum leaves goes to the shared limit: no closed form is claimed."""
+    shared = {"amount": 40_000, "tops_up": ("general-liability",)}
     line = liability(limit=50_000, aggregate=60_000)
-    often = Peril("injury-on-premises", "hall", 2.5, INJURY.severity, INJURY.parts)
-    one = trial("a", terms_of("offered", line), often)
+    one = trial("a", terms_of("offered", line, shared_limit=shared), OFTEN)
+    assert together(one) is None
     (short,) = compared([one], "agg", Effort(2_000, 1)).costs
     (long,) = compared([one], "other", Effort(60_000, 1)).costs
-    assert short.mean.value > sum(short.by_peril)
     assert short.mean.low <= long.mean.value <= short.mean.high
     assert long.mean.error < short.mean.error / 3
+
+
+def test_a_purse_that_can_hardly_bind_adds_nothing(trial: TrialOf) -> None:
+    line = liability(limit=5_000_000, aggregate=1_000_000_000)
+    found = together(trial("a", terms_of("offered", line), INJURY))
+    assert found is not None
+    assert found.total == 0
+
+
+def test_a_purse_of_the_base_is_taken_from_there(trial: TrialOf) -> None:
+    """An option on the building leaves the liability's yearly maximum alone."""
+    line = liability(limit=50_000, aggregate=60_000)
+    base = trial("base", terms_of("offered", building(), line), FIRE, OFTEN)
+    other = trial("other", terms_of("offered", building(deductible=10_000), line), FIRE, OFTEN)
+    of_base, anew = together(base), together(other)
+    assert of_base is not None
+    assert anew is not None
+    taken = together(other, Together(base, dict.fromkeys(of_base.by_purse, 7.0)))
+    assert taken is not None
+    assert taken.total == 7 * len(of_base.by_purse)
+    assert of_base.total == pytest.approx(anew.total)
 
 
 def test_alternatives_meet_the_same_losses(trial: TrialOf) -> None:

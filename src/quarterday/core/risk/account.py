@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import date
 from decimal import Decimal
 from functools import cached_property
 
@@ -22,7 +21,6 @@ from quarterday.core.risk.severity import Capped
 from quarterday.core.terms.losses.components import COMPONENTS
 from quarterday.core.terms.losses.history import AS_COMPONENT
 from quarterday.core.terms.presence import gives
-from quarterday.core.terms.settling.account import values_on
 from quarterday.core.terms.settling.values import Values
 from quarterday.core.values.cost import number
 
@@ -45,9 +43,8 @@ class Place:
         return self.building + self.contents
 
 
-def places_of(case: Case, terms: Terms, day: date) -> tuple[Place, ...]:
+def places_of(case: Case, terms: Terms, values: Values) -> tuple[Place, ...]:
     """Return the places with property that the organisation stands to lose, the dearest first."""
-    values = values_on(case, terms, day)
     found = [_place(terms, building, values) for building in case.file.buildings]
     return tuple(sorted((p for p in found if p.worth > 0), key=lambda p: (-p.worth, p.id)))
 
@@ -62,16 +59,16 @@ def _place(terms: Terms, building: Building, values: Values) -> Place:
 
 @dataclass(frozen=True)
 class Account:
-    """Makes the perils of an account for the day its values are measured on."""
+    """Makes the perils of an account out of what its things are worth."""
 
     case: Case
     terms: Terms
-    day: date
+    values: Values
     learner: Learner
 
     @cached_property
     def _places(self) -> tuple[Place, ...]:
-        return places_of(self.case, self.terms, self.day)
+        return places_of(self.case, self.terms, self.values)
 
     def perils(self) -> Iterator[tuple[Peril, Likely]]:
         """Yield each peril with what makes it likely."""

@@ -90,9 +90,10 @@ class Learner:
         if rate is None or size is None:
             return None
         claims = self.own.of(cause.id)
+        sizes = tuple(trended(self.case, claim, self.currency) for claim in claims)
         after = GammaPrior(rate.mean * rate.weight, rate.weight).after(len(claims), self.own.years)
         z = credible(self.own.years, rate.weight)
-        mean = self._mean_size(size, claims)
+        mean = _mean_size(size, sizes)
         shape = self.case.parameter(SPREAD if cause.party == "first" else TAIL)
         return Likely(
             cause=cause.id,
@@ -102,7 +103,7 @@ class Learner:
             severity=_severity(cause, mean, float(number(shape))),
             credibility=z,
             rate_figure=self._rate_figure(cause, after.mean, rate, z),
-            size_figure=self._size_figure(cause, mean, size, shape),
+            size_figure=self._size_figure(cause, mean, (*size.evidence, shape, *sizes)),
         )
 
     def _rate(self, cause: Cause) -> Believed | None:
@@ -144,15 +145,6 @@ class Learner:
     def _class(self) -> str:
         return self.case.file.organisation.organisation_class
 
-    def _mean_size(self, known: Believed, claims: tuple[Claim, ...]) -> float:
-        """Return the mean size, own claims at the prices of the coming term."""
-        of_claims = (trended(self.case, claim, self.currency) for claim in claims)
-        sizes = [float(cost.money.amount) for cost in of_claims if cost.money.amount > 0]
-        if not sizes:
-            return known.mean
-        z = credible(len(sizes), known.weight)
-        return z * sum(sizes) / len(sizes) + (1 - z) * known.mean
-
     def _claims(self, cause: str) -> tuple[Figure, ...]:
         file = self.case.file
         return tuple(incurred_figure(file, claim, self.currency) for claim in self.own.of(cause))
@@ -169,9 +161,7 @@ class Learner:
             caution=rests_on(known.evidence),
         )  # fmt: skip
 
-    def _size_figure(self, cause: Cause, mean: float, known: Believed, shape: Parameter) -> Figure:
-        own = (trended(self.case, claim, self.currency) for claim in self.own.of(cause.id))
-        inputs = (*known.evidence, shape, *own)
+    def _size_figure(self, cause: Cause, mean: float, inputs: tuple[Node, ...]) -> Figure:
         return Figure(
             id=f"risk-size@{cause.id}",
             value=shown(exact(mean), self.currency),
@@ -181,6 +171,15 @@ class Learner:
             inputs=inputs,
             caution=rests_on(inputs),
         )
+
+
+def _mean_size(known: Believed, of_claims: tuple[Figure, ...]) -> float:
+    """Return the mean size, own claims at the prices of the coming term."""
+    sizes = [float(cost.money.amount) for cost in of_claims if cost.money.amount > 0]
+    if not sizes:
+        return known.mean
+    z = credible(len(sizes), known.weight)
+    return z * sum(sizes) / len(sizes) + (1 - z) * known.mean
 
 
 def rests_on(inputs: tuple[Node, ...]) -> Words | None:

@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
-from functools import cached_property
 
 from quarterday.core.file.records.terms import Option
 from quarterday.core.review.case import Case
 from quarterday.core.risk.account import Account
 from quarterday.core.risk.alternatives import Alternative, alternatives
-from quarterday.core.risk.cost import Change, Comparison, Cost, Effort, Trial, compared
+from quarterday.core.risk.cost import Change, Comparison, Cost, Effort, compared
 from quarterday.core.risk.likely import Learner, Likely
 from quarterday.core.risk.perils import Model, Peril
 from quarterday.core.risk.priors import NO_BOOK, Book
+from quarterday.core.risk.trial import Trial
 from quarterday.core.terms.settling.account import values_on
 from quarterday.core.terms.settling.refusals import Refused, check_terms
 from quarterday.core.terms.settling.values import Values
@@ -79,10 +79,11 @@ def risk_of(case: Case, book: Book = NO_BOOK, effort: Effort | None = None) -> R
     if not found:
         raise NoTerms(case.file.id)
     base, currency = found[0], found[0].terms.currency
-    account = Account(case, base.terms, middle(case), Learner(case, currency, book))
-    pairs = tuple(account.perils())
+    values = values_on(case, base.terms, middle(case))
+    pairs = tuple(Account(case, base.terms, values, Learner(case, currency, book)).perils())
     left_out = [words("risk-left-out-duty")]
-    trials = _usable(case, found, [peril for peril, _ in pairs], left_out)
+    bench = _Bench(case, base, values)
+    trials = _usable(bench, found, [peril for peril, _ in pairs], left_out)
     return Risk(
         case=case,
         currency=currency,
@@ -106,15 +107,12 @@ class _Bench:
 
     case: Case
     base: Alternative
-
-    @cached_property
-    def _values(self) -> Values:
-        return values_on(self.case, self.base.terms, middle(self.case))
+    values: Values
 
     def _values_of(self, one: Alternative) -> Values:
-        if one.kind == "expiring":
+        if one is not self.base and one.kind == "expiring":
             return values_on(self.case, one.terms, middle(self.case))
-        return self._values if one.option is None else _with_amount(self._values, one.option)
+        return self.values if one.option is None else _with_amount(self.values, one.option)
 
     def trial(self, one: Alternative, perils: tuple[Peril, ...]) -> Trial:
         values = self._values_of(one)
@@ -151,20 +149,20 @@ def _with_amount(values: Values, option: Option) -> Values:
 
 
 def _usable(
-    case: Case, found: tuple[Alternative, ...], perils: list[Peril], left_out: list[Words]
+    bench: _Bench, found: tuple[Alternative, ...], perils: list[Peril], left_out: list[Words]
 ) -> tuple[Trial, ...]:
     """Return the alternatives made executable for the perils that all of them can settle.
 
     A peril that some terms cannot settle is left out of all, so that they stay comparable; terms
     that contradict themselves are left out, the base never (Refused).
     """
-    bench, usable = _Bench(case, found[0]), tuple(perils)
-    check_terms(found[0].terms, case.reference)
-    made: dict[str, Trial] = {}
+    usable, made = tuple(perils), dict[str, Trial]()
     for one in found:
         try:
-            check_terms(one.terms, case.reference)
+            check_terms(one.terms, bench.case.reference)
         except Refused as refusal:
+            if one is bench.base:
+                raise
             left_out.append(words("risk-left-out-terms", why=refusal.words))
             continue
         refused = dict(bench.refused(one, usable, made))

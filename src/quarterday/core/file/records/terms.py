@@ -155,5 +155,11 @@ class Terms(Record):
 
     def find(self, coverage: str, location: str = EVERYWHERE) -> Coverage | None:
         """Return the coverage at the location, else the one for everywhere, else None."""
-        by_place = {line.place: line for line in self.coverages}
-        return by_place.get((coverage, location)) or by_place.get((coverage, EVERYWHERE))
+        found = None
+        for line in self.coverages:
+            if line.coverage == coverage:
+                if line.location == location:
+                    return line
+                if line.location == EVERYWHERE:
+                    found = line
+        return found

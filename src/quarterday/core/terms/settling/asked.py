@@ -6,6 +6,7 @@ from collections.abc import Callable, Hashable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
+from functools import cached_property
 from typing import NamedTuple
 
 from quarterday.core.file.records import Terms
@@ -40,7 +41,7 @@ class Entry(NamedTuple):
     note: Note | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Asked:
     """Terms, true values, and which line answers each item."""
 
@@ -65,6 +66,28 @@ class Asked:
     def entries(self, of: Callable[[Answer], Entry | None]) -> tuple[Entry | None, ...]:
         """Return what ``of`` makes of each answered item."""
         return tuple(of(answer) if answer.lines else None for answer in self.answers)
+
+    @cached_property
+    def _alike(self) -> tuple[int, ...]:
+        """The number of the first answer that differs from each in the cause alone."""
+        first: dict[Hashable, int] = {}
+        found = []
+        for number, answer in enumerate(self.answers):
+            item = answer.item
+            key = (item.component, item.place, item.month, item.hours, *map(id, answer.lines))
+            found.append(first.setdefault(key, number))
+        return tuple(found)
+
+    def of_lines(self, of: Callable[[Answer], Entry | None]) -> tuple[Entry | None, ...]:
+        """Return the same for an ``of`` that does not turn on the cause: asked once a line."""
+        made: list[Entry | None] = []
+        for number, first in enumerate(self._alike):
+            answer = self.answers[number]
+            if first < number:
+                made.append(made[first])
+            else:
+                made.append(of(answer) if answer.lines else None)
+        return tuple(made)
 
 
 def note(said: str, line: Coverage, *fields: str, **args: Arg | Words) -> Note:

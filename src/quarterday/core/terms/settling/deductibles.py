@@ -26,7 +26,7 @@ NONE = Decimal(0)
 
 def deductibles(asked: Asked) -> Steps:
     """Yield the moves of all deductibles, and the one that gives back what counts no more."""
-    flat = asked.entries(partial(_flat, asked))
+    flat = asked.of_lines(partial(_flat, asked))
     yield from move(flat, "deductible", UpTo)
     yield from _of_losses(asked)
     if asked.terms.deductible_rule != "each":
@@ -82,7 +82,7 @@ def _amount(asked: Asked, line: Coverage, place: str) -> Decimal:
 
 def _of_losses(asked: Asked) -> Steps:
     """Yield the move of deductibles that are a part of the loss as it stands then."""
-    entries = asked.entries(_of_loss)
+    entries = asked.of_lines(_of_loss)
 
     def bound(name: str) -> ByItem:
         found = (getattr(_line(a), name) if e else None for a, e in _pairs(asked, entries))

@@ -30,7 +30,7 @@ def limits(asked: Asked) -> Steps:
     yield from _margins(asked)
     deepest = max((len(answer.lines) for answer in asked.answers), default=0)
     for depth in range(deepest, 0, -1):
-        yield from move(asked.entries(partial(_limit, asked, depth)), OVER, Beyond)
+        yield from move(asked.of_lines(partial(_limit, asked, depth)), OVER, Beyond)
     for depth in range(deepest, 0, -1):
         yield from _yearly(asked, depth)
     yield from _shared(asked)
@@ -54,7 +54,7 @@ def basis_of(asked: Asked, line: Coverage) -> LimitBasis:
 
 
 def _monthly(asked: Asked) -> Steps:
-    yield from move(asked.entries(partial(_month, asked)), "monthly-limit", Beyond)
+    yield from move(asked.of_lines(partial(_month, asked)), "monthly-limit", Beyond)
 
 
 def _month(asked: Asked, answer: Answer) -> Entry | None:
@@ -68,7 +68,7 @@ def _month(asked: Asked, answer: Answer) -> Entry | None:
 
 
 def _margins(asked: Asked) -> Steps:
-    yield from move(asked.entries(partial(_margin, asked)), "over-margin", Beyond)
+    yield from move(asked.of_lines(partial(_margin, asked)), "over-margin", Beyond)
 
 
 def _margin(asked: Asked, answer: Answer) -> Entry | None:
@@ -119,7 +119,7 @@ def _yearly(asked: Asked, depth: int) -> Steps:
 
     Where something tops up the limit, that pays it too, so it joins what is over the limit.
     """
-    entries = asked.entries(partial(_aggregate, asked, depth))
+    entries = asked.of_lines(partial(_aggregate, asked, depth))
     pairs = zip(asked.answers, entries, strict=True)
     topped = {entry.purse for answer, entry in pairs if entry and _has_more(asked, answer)}
     how = partial(Beyond, per="year")
@@ -168,7 +168,7 @@ def _shared(asked: Asked) -> Steps:
 
     ranks = tuple(order.get(answer.coverage, LAST) for answer in asked.answers)
     yield from move(
-        asked.entries(entry),
+        asked.of_lines(entry),
         "shared-limit",
         partial(UpTo, per="year"),
         Flow(OVER, "insurer", rank=ranks),

@@ -16,7 +16,18 @@ from typing import Any, Literal
 import numpy as np
 
 from quarterday.core.given import Unusable
-from quarterday.core.terms.settling.rows import ByItem, Codes, Column, Numbers, Per, Rows, Runs
+from quarterday.core.terms.settling.rows import (
+    ByItem,
+    Codes,
+    Column,
+    Flags,
+    Kind,
+    Numbers,
+    Per,
+    Rows,
+    Runs,
+    kind_of,
+)
 from quarterday.core.words import Arg, Words, words
 
 CLAIM = "claim"
@@ -224,6 +235,15 @@ class Plan:
             found.setdefault(move.source, "organisation")
         return found
 
+    @cached_property
+    def _steps(self) -> tuple[_Step, ...]:
+        return tuple(map(_Step, self.moves))
+
+    @cached_property
+    def _numbers(self) -> dict[Kind, Numbers]:
+        """The parameters as numbers of each kind that was asked for."""
+        return {}
+
     def settle(self, rows: Rows, *, log: bool = False) -> Settled:
         """Return ``rows`` settled; with ``log`` the record of the moves comes along.
 
@@ -232,7 +252,8 @@ class Plan:
         """
         if len(rows) and not 0 <= int(rows.item.min()) <= int(rows.item.max()) < self.size:
             raise ValueError("A row names an item that the plan does not know.")
-        numbers = Numbers.like(rows.amount)
+        kind = kind_of(rows.amount)
+        numbers = self._numbers.setdefault(kind, Numbers(kind))
         buckets: dict[str, Column] = {CLAIM: rows.amount.copy()}
         for name in (n for n in self.payers if n != CLAIM):
             buckets[name] = numbers.zeros(len(rows))
@@ -251,8 +272,8 @@ class Plan:
         record: list[Moved] | None,
     ) -> None:
         """Make the moves, in place."""
-        for move in self.moves:
-            touched = _touched(move, rows, numbers)
+        for step in self._steps:
+            move, touched = step.move, step.touched(rows, numbers)
             held = buckets[move.source]
             taken = touched.taken(move.how, held[touched.where])
             if record is not None:
@@ -263,19 +284,35 @@ class Plan:
             buckets[move.reason][touched.where] += taken
 
 
-def _touched(move: Move, rows: Rows, numbers: Numbers) -> _Touched:
-    """Return the rows a move touches and the groups they share purses in."""
-    how = move.how
+@dataclass(frozen=True)
+class _Step:
+    """A move with what is worked out of it once, however many columns it is made on."""
 
-    def made() -> tuple[Codes | None, Runs]:
-        picked = rows.touched(move.touches)
-        if move.timed:
-            picked = _on_its_days(move, rows, picked)
-        return picked, rows.runs(how.per, move.purse, move.rank, picked)
+    move: Move
 
-    key = how.per, move.purse, move.rank, move.touches
-    picked, runs = made() if move.timed else rows.kept(key, made)
-    return _Touched(rows, picked, runs, numbers)
+    @cached_property
+    def flags(self) -> Flags:
+        """Whether it touches each item."""
+        return np.array(self.move.touches, dtype=bool)
+
+    @cached_property
+    def key(self) -> tuple[Per, tuple[int, ...] | None, tuple[int, ...] | None, bytes]:
+        """What tells rows and groups of its apart: moves that share it share those."""
+        move = self.move
+        return move.how.per, move.purse, move.rank, self.flags.tobytes()
+
+    def touched(self, rows: Rows, numbers: Numbers) -> _Touched:
+        """Return the rows the move touches and the groups they share purses in."""
+        move, per = self.move, self.move.how.per
+
+        def made() -> tuple[Codes | None, Runs]:
+            picked = rows.touched(self.flags)
+            if move.timed:
+                picked = _on_its_days(move, rows, picked)
+            return picked, rows.runs(per, move.purse, move.rank, picked)
+
+        picked, runs = made() if move.timed else rows.kept(self.key, made)
+        return _Touched(rows, picked, runs, numbers)
 
 
 def _on_its_days(move: Move, rows: Rows, picked: Codes | None) -> Codes:

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from fractions import Fraction
 from functools import cached_property
-from typing import Any, Literal
+from typing import Any, Literal, NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -137,11 +137,11 @@ class Rows:
         """Return the items of ``rows``."""
         return self.item if rows is None else self.item[rows]
 
-    def touched(self, flags: tuple[bool, ...]) -> Codes | None:
+    def touched(self, flags: Flags) -> Codes | None:
         """Return the rows whose item is flagged; None for all."""
-        if all(flags):
+        if flags.all():
             return None
-        return np.flatnonzero(np.array(flags, dtype=bool).take(self.item))
+        return np.flatnonzero(flags.take(self.item))
 
     def runs(
         self,
@@ -199,33 +199,39 @@ def _of(column: Codes, rows: Codes | None) -> Codes:
     return column if rows is None else column[rows]
 
 
+class Kind(NamedTuple):
+    """What a column's numbers are: how one is made of a fraction, and the column's type."""
+
+    of: Callable[[Fraction], Any]
+    dtype: Any
+
+
+def kind_of(amount: Column) -> Kind:
+    """Return the kind of numbers that ``amount`` holds."""
+    if amount.dtype != object:
+        return Kind(float, np.float64)
+    exact = bool(len(amount)) and isinstance(amount[0], Decimal)
+    return Kind(_decimal if exact else Fraction, object)
+
+
 @dataclass(frozen=True, slots=True)
 class Numbers:
-    """A plan's parameters as numbers of the columns' kind; each tuple is turned into them once."""
+    """A plan's parameters as numbers of one kind; each tuple is turned into them once."""
 
-    of_kind: Callable[[Fraction], Any]
-    dtype: Any
+    kind: Kind
     made: dict[int, tuple[ByItem, Column]] = field(default_factory=dict)
-
-    @classmethod
-    def like(cls, amount: Column) -> Numbers:
-        """Return numbers of the kind that ``amount`` holds."""
-        if amount.dtype != object:
-            return cls(float, np.float64)
-        exact = bool(len(amount)) and isinstance(amount[0], Decimal)
-        return cls(_decimal if exact else Fraction, object)
 
     def zeros(self, length: int) -> Column:
         """Return a column of nothing."""
-        if self.dtype is object:
-            return np.full(length, self.of_kind(Fraction(0)), object)
+        if self.kind.dtype is object:
+            return np.full(length, self.kind.of(Fraction(0)), object)
         return np.zeros(length)
 
     def table(self, values: ByItem) -> Column:
         """Return one number an item; nothing for an item that is left alone."""
         if id(values) not in self.made:
-            told = [self.of_kind(value or Fraction(0)) for value in values]
-            self.made[id(values)] = values, np.array(told, dtype=self.dtype)
+            told = [self.kind.of(value or Fraction(0)) for value in values]
+            self.made[id(values)] = values, np.array(told, dtype=self.kind.dtype)
         return self.made[id(values)][1]
 
 

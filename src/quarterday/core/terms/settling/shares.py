@@ -91,16 +91,10 @@ def _wear(asked: Asked, answer: Answer) -> Entry | None:
 
 def coinsurance(asked: Asked, order: str) -> Steps:
     """Yield the move of the coinsurance share, for the lines of one order."""
-    found = {
-        n: _required(asked, answer.lines[0], answer.item.place)
-        for n, answer in enumerate(asked.answers)
-        if answer.lines and asks_coinsurance(answer) and order_of(answer.lines[0]) == order
-    }
-    size = range(len(asked.answers))
-    lines = [answer.lines[0] if answer.lines else None for answer in asked.answers]
-    entries = tuple(_share(asked, lines[n], found[n]) if n in found else None for n in size)
-    above: ByItem = tuple(_spared(asked, lines[n]) if n in found else None for n in size)
-    since = tuple(_agreed(lines[n]) if n in found else None for n in size)
+    entries = asked.of_lines(partial(_share, asked, order))
+    lines = [a.lines[0] if e else None for a, e in zip(asked.answers, entries, strict=True)]
+    above: ByItem = tuple(_spared(asked, line) if line else None for line in lines)
+    since = tuple(_agreed(line) if line else None for line in lines)
     yield from move(
         entries,
         "coinsurance",
@@ -151,9 +145,11 @@ def carried(asked: Asked, line: Coverage) -> Decimal:
     return blanket.carried(asked.terms, line).amount
 
 
-def _share(asked: Asked, line: Coverage | None, found: tuple[Decimal, Decimal | None]) -> Entry:
-    assert line is not None
-    required, value = found
+def _share(asked: Asked, order: str, answer: Answer) -> Entry | None:
+    line = answer.lines[0]
+    if not asks_coinsurance(answer) or order_of(line) != order:
+        return None
+    required, value = _required(asked, line, answer.item.place)
     insured = carried(asked, line)
     kept = ALL if required <= 0 else min(ALL, Fraction(insured) / Fraction(required))
     args = {"insured": asked.terms.money(insured), "required": asked.terms.money(required)}
@@ -174,9 +170,8 @@ CLAUSES = ("coinsurance", "coinsurance_stated_amount", "agreed_value_until",
            "coinsurance_waived_up_to", "coinsurance_waived_share")  # fmt: skip
 
 
-def _spared(asked: Asked, line: Coverage | None) -> Fraction | None:
+def _spared(asked: Asked, line: Coverage) -> Fraction | None:
     """Return up to which loss the clause is waived: the lesser of an amount and a share."""
-    assert line is not None
     told = []
     if line.coinsurance_waived_up_to is not None:
         told.append(Fraction(line.coinsurance_waived_up_to))
@@ -185,5 +180,5 @@ def _spared(asked: Asked, line: Coverage | None) -> Fraction | None:
     return min(told, default=None)
 
 
-def _agreed(line: Coverage | None) -> int | None:
-    return line.agreed_value_until.toordinal() if line and line.agreed_value_until else None
+def _agreed(line: Coverage) -> int | None:
+    return line.agreed_value_until.toordinal() if line.agreed_value_until else None
