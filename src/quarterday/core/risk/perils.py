@@ -14,7 +14,7 @@ import numpy as np
 from quarterday.core.risk.curves import Codes
 from quarterday.core.risk.severity import Capped, Floats
 from quarterday.core.terms.settling.routing import Item
-from quarterday.core.terms.settling.rows import Rows
+from quarterday.core.terms.settling.rows import Flags, Rows
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +66,15 @@ class Model:
     def items(self) -> tuple[Item, ...]:
         """The items of all perils, each once."""
         return tuple(dict.fromkeys(item for peril in self.perils for item in peril.items))
+
+    @cached_property
+    def holds(self) -> Flags:
+        """Whether each peril, a row, has each item, a column."""
+        numbers = {item: n for n, item in enumerate(self.items)}
+        found = np.zeros((len(self.perils), len(numbers)), dtype=bool)
+        for row, peril in enumerate(self.perils):
+            found[row, [numbers[item] for item in peril.items]] = True
+        return found
 
     @cached_property
     def _layers(self) -> tuple[Floats, Floats, Floats, Codes]:

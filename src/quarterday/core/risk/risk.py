@@ -114,26 +114,27 @@ class _Bench:
             return values_on(self.case, one.terms, middle(self.case))
         return self.values if one.option is None else _with_amount(self.values, one.option)
 
-    def trial(self, one: Alternative, perils: tuple[Peril, ...]) -> Trial:
+    def trial(self, one: Alternative, model: Model) -> Trial:
         values = self._values_of(one)
-        return Trial.of(one.id, Model(perils), one.terms, self.case.reference, values)
+        return Trial.of(one.id, model, one.terms, self.case.reference, values)
 
     def refused(
-        self, one: Alternative, perils: tuple[Peril, ...], made: dict[str, Trial]
+        self, one: Alternative, model: Model, made: dict[str, Trial]
     ) -> Iterator[tuple[Peril, Words]]:
         """Yield the perils that the terms cannot settle, and why: by halves, for they are few.
 
         Where they can settle all, ``made`` gets the alternative ready to run.
         """
         try:
-            made[one.id] = self.trial(one, perils)
+            made[one.id] = self.trial(one, model)
         except Refused as refusal:
+            perils = model.perils
             if len(perils) == 1:
                 yield perils[0], refusal.words
                 return
             half = len(perils) // 2
-            yield from self.refused(one, perils[:half], {})
-            yield from self.refused(one, perils[half:], {})
+            yield from self.refused(one, Model(perils[:half]), {})
+            yield from self.refused(one, Model(perils[half:]), {})
 
 
 def _with_amount(values: Values, option: Option) -> Values:
@@ -156,7 +157,7 @@ def _usable(
     A peril that some terms cannot settle is left out of all, so that they stay comparable; terms
     that contradict themselves are left out, the base never (Refused).
     """
-    usable, made = tuple(perils), dict[str, Trial]()
+    model, made = Model(tuple(perils)), dict[str, Trial]()
     for one in found:
         try:
             check_terms(one.terms, bench.case.reference)
@@ -165,12 +166,12 @@ def _usable(
                 raise
             left_out.append(words("risk-left-out-terms", why=refusal.words))
             continue
-        refused = dict(bench.refused(one, usable, made))
+        refused = dict(bench.refused(one, model, made))
         if refused:
             left_out += [_left_out(peril, why) for peril, why in refused.items()]
-            usable = tuple(peril for peril in usable if peril not in refused)
+            model = Model(tuple(peril for peril in model.perils if peril not in refused))
             ready = [other for other in found if other.id in {*made, one.id}]
-            made = {other.id: bench.trial(other, usable) for other in ready}
+            made = {other.id: bench.trial(other, model) for other in ready}
     return tuple(made.values())
 
 

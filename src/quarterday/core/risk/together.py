@@ -64,33 +64,31 @@ def together(trial: Trial, like: Together | None = None) -> Together | None:
 
 def purses(trial: Trial) -> tuple[Purse, ...] | None:
     """Return the yearly purses; None where what they do is used again, or turns on the day."""
-    moves = trial.plan.moves
-    yearly = [(at, move) for at, move in enumerate(moves) if move.how.per == "year"]
-    if any(move.timed or _is_used(move, moves[at + 1 :]) for at, move in yearly):
+    yearly = [at for at, move in enumerate(trial.plan.moves) if move.how.per == "year"]
+    if any(trial.plan.moves[at].timed or _is_used(trial.plan, at) for at in yearly):
         return None
-    return tuple(purse for at, move in yearly for purse in _of(trial, at, move))
+    return tuple(purse for at in yearly for purse in _of(trial, at))
 
 
-def _is_used(move: Move, later: tuple[Move, ...]) -> bool:
+def _is_used(plan: Plan, at: int) -> bool:
     """Tell whether a later move takes from what this one moved, or left, of the same items."""
+    move, touched = plan.moves[at], plan.touches[at]
     return any(
-        other.source in {move.source, move.reason}
-        and any(a and b for a, b in zip(move.touches, other.touches, strict=True))
-        for other in later
+        plan.moves[later].source in {move.source, move.reason}
+        and bool((touched & plan.touches[later]).any())
+        for later in range(at + 1, len(plan.moves))
     )
 
 
-def _of(trial: Trial, at: int, move: Move) -> Iterator[Purse]:
+def _of(trial: Trial, at: int) -> Iterator[Purse]:
+    move, touched = trial.plan.moves[at], trial.plan.touches[at]
     assert isinstance(move.how, UpTo | Beyond)
-    sizes = {n: float(a) for n, a in zip(move.purses, move.how.amounts, strict=True)
-             if a is not None}  # fmt: skip
-    numbers = {item: n for n, item in enumerate(trial.model.items)}
-    of_peril = [[numbers[item] for item in peril.items] for peril in trial.model.perils]
-    touches, own = np.array(move.touches), np.array(move.purses)
+    sizes = {n: a for n, a in zip(move.purses, move.how.amounts, strict=True) if a is not None}
+    own = np.array(move.purses)
     for number, size in sizes.items():
-        items = touches & (own == number)
-        perils = np.array([n for n, its in enumerate(of_peril) if items[its].any()], dtype=np.int64)
-        yield Purse(at, move, size, items, perils)
+        items = touched & (own == number)
+        perils = np.flatnonzero(trial.model.holds[:, items].any(axis=1))
+        yield Purse(at, move, float(size), items, perils)
 
 
 def _added(trial: Trial, purse: Purse) -> float:

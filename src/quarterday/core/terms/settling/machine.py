@@ -239,6 +239,11 @@ class Plan:
     def _steps(self) -> tuple[_Step, ...]:
         return tuple(map(_Step, self.moves))
 
+    @property
+    def touches(self) -> tuple[Flags, ...]:
+        """Which items each move touches."""
+        return tuple(step.flags for step in self._steps)
+
     @cached_property
     def _numbers(self) -> dict[Kind, Numbers]:
         """The parameters as numbers of each kind that was asked for."""
