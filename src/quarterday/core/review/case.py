@@ -19,6 +19,8 @@ from quarterday.core.words import Words, words
 
 if TYPE_CHECKING:
     from quarterday.core.income.picture import IncomePicture
+    from quarterday.core.risk.choices import OptionRow
+    from quarterday.core.risk.risk import Risk
     from quarterday.core.values.building import BuildingPicture
 
 
@@ -99,6 +101,24 @@ class Case:
         from quarterday.core.income.picture import picture  # it needs this module
 
         return picture(self)
+
+    @cached_property
+    def risk(self) -> Risk | None:
+        """What losses could cost under each alternative; None where no terms can be measured."""
+        from quarterday.core.risk.risk import NoTerms, risk_of  # it needs this module
+        from quarterday.core.terms.settling.refusals import Refused
+
+        try:
+            return risk_of(self)
+        except (NoTerms, Refused):
+            return None
+
+    @cached_property
+    def options(self) -> tuple[OptionRow, ...]:
+        """What each option on offer would change; nothing where nothing can be measured."""
+        from quarterday.core.risk.choices import options  # it needs this module
+
+        return options(self.risk) if self.risk else ()
 
     @cached_property
     def changes(self) -> tuple[Difference, ...]:

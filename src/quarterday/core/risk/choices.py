@@ -16,7 +16,7 @@ from quarterday.core.money import Money
 from quarterday.core.risk.account import BY_DUTY
 from quarterday.core.risk.alternatives import Alternative, with_option
 from quarterday.core.risk.cost import BAD, HUNDRED, Cost
-from quarterday.core.risk.figures import Told, change_figure, name_of, told
+from quarterday.core.risk.figures import Told, change_figure, name_of, reach, told
 from quarterday.core.risk.risk import Risk
 from quarterday.core.risk.sampling import exact, shown
 from quarterday.core.words import Words, words
@@ -30,8 +30,8 @@ NO_CHANGE = 0.005
 class OptionRow:
     """An option: whether it is taken, its price (None: ask), and what it would have changed.
 
-    ``average`` and ``bad`` (1-in-10, 1-in-100) are None where ``why_not`` says why nobody measured.
-    Negative amounts are less borne by the organisation.
+    ``average`` and ``bad`` (1-in-10, 1-in-100) are None where ``why_not`` says why nobody measured;
+    ``reach`` is the sampling interval of the last. Negative amounts are less borne.
     """
 
     option: Option
@@ -41,6 +41,7 @@ class OptionRow:
     average: Figure | None = None
     bad: tuple[Figure, ...] = ()
     why_not: Words | None = None
+    reach: tuple[Money, Money] | None = None
 
     @property
     def saves_in_bad_year(self) -> Money | None:
@@ -53,8 +54,7 @@ def options(risk: Risk) -> tuple[OptionRow, ...]:
 
     What was not measured comes last; harm to people is never put in money.
     """
-    known = {t.alternative.id: t for t in told(risk)}
-    rows = [_row(risk, one, known) for one in risk.alternatives if one.option is not None]
+    rows = [_row(risk, one) for one in risk.alternatives if one.option is not None]
     rows += _without_amounts(risk)
     return tuple(sorted(rows, key=_order))
 
@@ -75,21 +75,20 @@ def state_of(risk: Risk, option: Option) -> State:
     return "taken" if "take-it" in answers else "left" if "leave-it" in answers else "open"
 
 
-def _row(risk: Risk, one: Alternative, known: dict[str, Told]) -> OptionRow:
+def _row(risk: Risk, one: Alternative) -> OptionRow:
     assert one.option is not None
     why_not = _why_not(risk, one)
     name, state = name_of(risk, one), state_of(risk, one.option)
     if why_not is not None:
         return OptionRow(one.option, name, state, one.price, why_not=why_not)
-    base, other = known[risk.base.id], known[one.id]
-    pairs = zip(BAD, base.bad, other.bad, strict=True)
     return OptionRow(
         option=one.option,
         name=name,
         state=state,
         price=one.price,
-        average=change_figure(risk, one.id, None, base.mean, other.mean),
-        bad=tuple(change_figure(risk, one.id, n, a, b) for n, a, b in pairs),
+        average=change_figure(risk, one.id, None),
+        bad=tuple(change_figure(risk, one.id, one_in) for one_in in BAD),
+        reach=reach(risk, one.id),
     )
 
 
@@ -159,10 +158,9 @@ def deductibles(risk: Risk) -> tuple[DeductibleChoice, ...]:
 
 
 def _choice(risk: Risk, one: Alternative, known: dict[str, Told]) -> DeductibleChoice:
-    cost, base, other = risk.cost(one.id), known[risk.base.id], known[one.id]
+    cost, other = risk.cost(one.id), known[one.id]
     assert cost is not None
     per_loss, expected = _per_loss(risk.base, cost)
-    place = BAD.index(HUNDRED)
     losses = Figure(
         id=f"risk-losses@{one.id}",
         value=round(Decimal(repr(expected)), 3),
@@ -175,8 +173,8 @@ def _choice(risk: Risk, one: Alternative, known: dict[str, Told]) -> DeductibleC
     return DeductibleChoice(
         name=other.name,
         premium=one.price,
-        kept=change_figure(risk, one.id, None, base.mean, other.mean),
-        bad=change_figure(risk, one.id, HUNDRED, base.bad[place], other.bad[place]),
+        kept=change_figure(risk, one.id, None),
+        bad=change_figure(risk, one.id, HUNDRED),
         per_loss=shown(exact(per_loss), risk.currency),
         expected=losses,
         break_even=_break_even(one, per_loss),

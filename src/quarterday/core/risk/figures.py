@@ -8,12 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from decimal import Decimal
 
 from quarterday.core.figure import Figure
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.money import Money
 from quarterday.core.risk.alternatives import Alternative
-from quarterday.core.risk.cost import BAD, Cost
+from quarterday.core.risk.cost import BAD, HUNDRED, Cost
 from quarterday.core.risk.risk import Risk
 from quarterday.core.risk.sampling import Sampled, exact, shown
 from quarterday.core.words import Term, Words, words
@@ -80,22 +81,31 @@ def mean_figure(risk: Risk, cost: Cost) -> Figure:
 
 
 def _of_causes(risk: Risk, cost: Cost) -> Iterator[Figure]:
-    by_cause: dict[str, float] = {}
-    for peril, mean in zip(risk.model.perils, cost.by_peril, strict=True):
-        by_cause[peril.cause] = by_cause.get(peril.cause, 0.0) + mean
+    by_cause = _by_cause(risk, cost)
     for cause, mean in sorted(by_cause.items(), key=lambda item: (-item[1], item[0])):
-        if mean < HALF_A_DOLLAR:
-            continue
-        likely = risk.likely[cause]
-        yield Figure(
-            id=f"risk-mean-cause@{cost.id}/{cause}",
-            value=shown(exact(mean), risk.currency),
-            unit="money",
-            label=words("risk-mean-cause", cause=Term("cause", cause)),
-            how=words("risk-how-cause"),
-            inputs=(likely.rate_figure, likely.size_figure),
-            caution=likely.rate_figure.caution or likely.size_figure.caution,
-        )
+        if mean >= HALF_A_DOLLAR:
+            yield _cause_figure(risk, cost, cause, mean)
+
+
+def _by_cause(risk: Risk, cost: Cost) -> dict[str, float]:
+    found: dict[str, float] = {}
+    for peril, mean in zip(risk.model.perils, cost.by_peril, strict=True):
+        found[peril.cause] = found.get(peril.cause, 0.0) + mean
+    return found
+
+
+def _cause_figure(risk: Risk, cost: Cost, cause: str, mean: float) -> Figure:
+    likely = risk.likely[cause]
+    alternative = name_of(risk, risk.alternative(cost.id))
+    return Figure(
+        id=f"risk-mean-cause@{cost.id}/{cause}",
+        value=shown(exact(mean), risk.currency),
+        unit="money",
+        label=words("risk-mean-cause", cause=Term("cause", cause), alternative=alternative),
+        how=words("risk-how-cause"),
+        inputs=(likely.rate_figure, likely.size_figure),
+        caution=likely.rate_figure.caution or likely.size_figure.caution,
+    )
 
 
 HALF_A_DOLLAR = 0.5  # what costs less a year than this is not told
@@ -122,27 +132,47 @@ def _interval(risk: Risk, sampled: Sampled) -> dict[str, Money]:
     return {name: shown(exact(end), risk.currency) for name, end in ends.items()}
 
 
-def change_figure(risk: Risk, id: str, one_in: int | None, base: Figure, other: Figure) -> Figure:
+def change_figure(risk: Risk, id: str, one_in: int | None) -> Figure:
     """Return what an alternative changes in an average year (None) or in a bad one.
 
-    Negative is less borne. An interval that reaches over zero says: no difference to be seen.
+    Negative is less borne. An interval that reaches over zero says: no difference to be seen. It is
+    made from the causes that the alternative changes, before and after.
     """
     change = risk.change(id)
     assert change is not None
     amount = change.mean if one_in is None else change.bad[one_in]
-    value = shown(amount, risk.currency) if is_clear(amount) else Money(base.money.amount * 0)
+    value = shown(amount, risk.currency) if is_clear(amount) else Money(Decimal(0))
     year = "mean" if one_in is None else f"1-in-{one_in}"
+    how = "closed" if not amount.error else "clear" if is_clear(amount) else "unclear"
     return Figure(
         id=f"risk-change-{year}@{id}",
         value=Money(value.amount, risk.currency),
         unit="money",
         label=words("risk-change", one_in=one_in or 0,
                     alternative=name_of(risk, risk.alternative(id))),
-        how=words("risk-how-change", case="clear" if is_clear(amount) else "unclear",
-                  **_interval(risk, amount)),
-        inputs=(base, other),
+        how=words("risk-how-change", case=how, **_interval(risk, amount)),
+        inputs=tuple(_changed(risk, id)),
         caution=caution(),
     )  # fmt: skip
+
+
+def reach(risk: Risk, id: str) -> tuple[Money, Money]:
+    """Return between which changes of a 1-in-100 year chance alone puts an alternative's."""
+    change = risk.change(id)
+    assert change is not None
+    ends = _interval(risk, change.bad[HUNDRED])
+    return ends["low"], ends["high"]
+
+
+def _changed(risk: Risk, id: str) -> Iterator[Figure]:
+    """Yield what each changed cause costs in an average year, in the base and then changed."""
+    other = risk.cost(id)
+    assert other is not None
+    before, after = _by_cause(risk, risk.base), _by_cause(risk, other)
+    for cause in sorted(before, key=lambda cause: after[cause] - before[cause]):
+        if abs(after[cause] - before[cause]) >= HALF_A_DOLLAR:
+            yield _cause_figure(risk, risk.base, cause, before[cause])
+            yield _cause_figure(risk, other, cause, after[cause])
 
 
 def is_clear(amount: Sampled) -> bool:

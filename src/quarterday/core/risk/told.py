@@ -1,4 +1,4 @@
-"""A choice of deductible in sentences that a treasurer can weigh."""
+"""Options, and choices of deductible, in sentences that a treasurer can weigh."""
 
 from __future__ import annotations
 
@@ -7,10 +7,27 @@ from decimal import Decimal
 
 from quarterday.core.figure import Figure
 from quarterday.core.money import Money
-from quarterday.core.risk.choices import DeductibleChoice
+from quarterday.core.risk.choices import DeductibleChoice, OptionRow
 from quarterday.core.words import Words, words
 
 OFTEN = 1  # losses a year from which "one every n years" says nothing
+
+
+def option_told(row: OptionRow) -> Words | None:
+    """Return what an option would change in an average and in a bad year; None: not measured."""
+    if row.average is None:
+        return row.why_not
+    average, bad = row.average.money, row.bad[-1].money
+    return words(
+        "risk-option-told",
+        case=f"{_way(average)}-{_way(bad)}",
+        average=abs(average),
+        bad=abs(bad),
+    )
+
+
+def _way(change: Money) -> str:
+    return "less" if change.amount < 0 else "more" if change else "same"
 
 
 def deductible_told(choice: DeductibleChoice) -> Iterator[Words]:
@@ -32,8 +49,7 @@ def _premium(choice: DeductibleChoice) -> Words:
 
 
 def _kept(change: Money) -> Words:
-    case = "less" if change.amount < 0 else "more" if change else "same"
-    return words("risk-deductible-kept", case=case, amount=abs(change))
+    return words("risk-deductible-kept", case=_way(change), amount=abs(change))
 
 
 def _break_even(choice: DeductibleChoice, figure: Figure) -> Words:

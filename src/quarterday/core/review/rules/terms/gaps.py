@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from quarterday.core.figure import Node
 from quarterday.core.file.records import Building, Terms
 from quarterday.core.file.records.terms import EVERYWHERE, Option
 from quarterday.core.money import Money
@@ -30,11 +31,15 @@ from quarterday.core.review.rules.terms.changes import (
 from quarterday.core.review.rules.terms.evidence import cover
 from quarterday.core.review.rules.terms.offers import (
     amounts_of,
+    figures_of,
     option_facts,
     option_of,
     price_of,
     priced,
+    row_of,
 )
+from quarterday.core.risk.choices import OptionRow
+from quarterday.core.risk.told import option_told
 from quarterday.core.terms.presence import gives
 from quarterday.core.values.cost import number
 from quarterday.core.words import Words, words
@@ -115,9 +120,9 @@ def option_open(case: Case) -> Iterator[Finding]:
 
 def _alone(case: Case, terms: Terms, gap: Gap) -> Finding:
     price = price_of(terms, gap.option)
-    limit = gap.option.limit if gap.option else None
-    at_risk = terms.money(limit) if limit else None
-    named = _named(gap)
+    row, named = row_of(case, gap.option), _named(gap)
+    limit = terms.money(gap.option.limit) if gap.option and gap.option.limit else None
+    means = words("terms-option-open-means", **_why(gap.need), **_limited(limit))
     return Finding(
         rule="terms.option-open",
         subject=Subject("coverage", gap.key, named),
@@ -125,16 +130,28 @@ def _alone(case: Case, terms: Terms, gap: Gap) -> Finding:
         kind="decide",
         priority=Priority(
             tier=Tier.SAFETY_OR_DUTY if gap.coverage.safety else Tier.MONEY,
-            at_risk=at_risk,
+            at_risk=_at_risk(row) if row else limit,
             cost=price,
             reasons=reasons(gap.need),
         ),
         title=words("terms-option-open-title", coverage=named, **priced(price)),
-        means=words("terms-option-open-means", **_why(gap.need), **_limited(at_risk)),
+        means=with_change(means, row),
         todo=words("terms-option-open-todo", case="ask" if price is None else "price"),
-        evidence=(*option_facts(case, terms, gap.option), *gap.need.facts),
+        evidence=(*figures_of(row), *option_facts(case, terms, gap.option), *gap.need.facts),
         encloses=("options", "decisions-form"),
     )
+
+
+def _at_risk(row: OptionRow) -> Money | None:
+    """Return what an option keeps from the organisation in a 1-in-100 year; None for nothing."""
+    saved = row.saves_in_bad_year
+    return saved if saved and saved.amount > 0 else None
+
+
+def with_change(means: Words, row: OptionRow | None) -> Words:
+    """Return ``means``, and after it what an option would change where that was measured."""
+    told = option_told(row) if row else None
+    return words("said-then", first=means, then=told) if told else means
 
 
 def _named(gap: Gap) -> Words:
@@ -179,9 +196,16 @@ def _together(case: Case, terms: Terms, rest: list[Gap]) -> Iterator[Finding]:
         title=words("terms-options-together-title", count=len(found), options=names),
         means=words("terms-options-together-means", options=offers),
         todo=words("terms-options-together-todo", count=len(found)),
-        evidence=tuple(n for o in found for n in option_facts(case, terms, o)),
+        evidence=tuple(_of_options(case, terms, found)),
         encloses=("options", "decisions-form"),
     )
+
+
+def _of_options(case: Case, terms: Terms, found: list[Option]) -> Iterator[Node]:
+    """Yield the facts of options and the figures of what they would change."""
+    for option in found:
+        yield from figures_of(row_of(case, option))
+        yield from option_facts(case, terms, option)
 
 
 def _offer(case: Case, terms: Terms, option: Option) -> Words:

@@ -17,6 +17,9 @@ from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
 from quarterday.core.review.rules.terms.changes import shortened
 from quarterday.core.review.rules.terms.evidence import cover, fact_of, line_of
+from quarterday.core.review.rules.terms.offers import figures_of, option_of, row_of
+from quarterday.core.risk.choices import OptionRow
+from quarterday.core.risk.told import option_told
 from quarterday.core.terms.losses.history import history
 from quarterday.core.terms.losses.loss import Loss
 from quarterday.core.terms.losses.scaling import scaled
@@ -168,7 +171,16 @@ def _thin(case: Case, terms: Terms, line: Coverage, worst: Tried) -> Finding:
     done, over = worst.settled, worst.over
     assert line.limit is not None
     limit = terms.money(line.limit)
+    row = row_of(case, option_of(terms, line.coverage, line.location, line.limit + 1))
     figures: tuple[Node, ...] = tuple(f for reason, f in done.by_reason if reason in OVER)
+    of_limit = fact_of(case.file, terms, line_of(*line.place), "limit", limit)
+    means = words(
+        "terms-sublimit-thin-means",
+        whose="own" if worst.own else "reference",
+        loss=Term("cause", done.loss.cause),
+        lost=_rounded(done.total.money),
+        place=case.building_name(done.loss.place),
+    )
     return Finding(
         rule=THIN,
         subject=Subject("coverage", "/".join(line.place), cover(line.coverage)),
@@ -179,16 +191,18 @@ def _thin(case: Case, terms: Terms, line: Coverage, worst: Tried) -> Finding:
             "terms-sublimit-thin-title", coverage=cover(line.coverage), limit=limit,
             over=_rounded(over),
         ),
-        means=words(
-            "terms-sublimit-thin-means",
-            whose="own" if worst.own else "reference",
-            loss=Term("cause", done.loss.cause),
-            lost=_rounded(done.total.money),
-            place=case.building_name(done.loss.place),
-        ),
+        means=words("said-then", first=means, then=_raised(terms, row)) if row else means,
         todo=words("terms-sublimit-thin-todo", kind=line.coverage),
-        evidence=(*figures, fact_of(case.file, terms, line_of(*line.place), "limit", limit)),
+        evidence=(*figures, *figures_of(row), of_limit),
     )  # fmt: skip
+
+
+def _raised(terms: Terms, row: OptionRow) -> Words:
+    """Return what the insurer offers instead, and what it would change."""
+    assert row.option.limit is not None
+    told = option_told(row)
+    assert told is not None
+    return words("terms-sublimit-thin-offer", limit=terms.money(row.option.limit), told=told)
 
 
 RULES: tuple[Rule, ...] = (

@@ -10,6 +10,7 @@ from quarterday.core.file.records.terms import EVERYWHERE, Option
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
 from quarterday.core.review.rules.terms.evidence import fact_of
+from quarterday.core.risk.choices import OptionRow
 from quarterday.core.words import Words, words
 
 
@@ -28,6 +29,17 @@ def option_of(
         and (at_least is None or (option.limit or Decimal(0)) >= at_least)
     ]
     return min(found, key=lambda o: (o.price is None, o.price or Decimal(0)), default=None)
+
+
+def row_of(case: Case, option: Option | None) -> OptionRow | None:
+    """Return what an option would change; None where nobody measured it, or there is none."""
+    found = (row for row in case.options if row.option == option and row.average is not None)
+    return next(found, None) if option else None
+
+
+def figures_of(row: OptionRow | None) -> tuple[Node, ...]:
+    """Return the figures of what an option would change in an average and in a bad year."""
+    return (row.average, row.bad[-1]) if row and row.average else ()
 
 
 def price_of(terms: Terms, option: Option | None) -> Money | None:

@@ -60,3 +60,4 @@ month-10 = October
 month-11 = November
 month-12 = December
 named-value = { $label }: { $value }
+said-then = { $first } { $then }

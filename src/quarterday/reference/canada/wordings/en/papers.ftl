@@ -219,6 +219,13 @@ options-now = Today
 options-covered = covered
 options-not-covered = not covered
 options-question = Ask yourselves: { $question }
+options-change = What each would change for you, beside the offer as it stands
+options-change-lead = Losses fall on you in part: deductibles, what goes beyond a limit, what is not covered. This is how much less (or more) of them you would bear.
+options-not-measured = not measured
+options-reach = ({ $least } to { $most })
+options-rests-on = From { $years } simulated years of losses, the same for every option, and your own claims beside those of others. In brackets: where chance alone puts it. "The same" means no difference that chance does not explain. Sizes and frequencies are in part examples that nobody publishes. Amounts are rounded to what chance leaves of them.
+options-deductibles = Another deductible
+options-deductibles-lead = The deductible is the part of each loss that you pay yourself.
 options-caution = An option counts only once we confirm it to you in writing.
 
 ## Building values

@@ -85,7 +85,7 @@ risk-how-mean = { $case ->
     [sampled] Each cause: how often, times what stays with you of a loss. What yearly maximums change is taken from { $years } simulated years.
    *[closed] Each cause: how often, times what stays with you of a loss. No simulation goes into it.
 }
-risk-mean-cause = { CAPITAL($cause) }, in an average year
+risk-mean-cause = { CAPITAL($cause) }, in an average year: { $alternative }
 risk-how-cause = How often, times what stays with you of a loss under these terms.
 risk-bad = What losses cost you in a 1-in-{ $one_in } year: { $alternative }
 risk-how-bad = One year in { $one_in } costs this or more, in { $years } simulated years. Chance alone puts it between { $low } and { $high }.
@@ -94,6 +94,7 @@ risk-change = { $one_in ->
    *[other] What changes for you in a 1-in-{ $one_in } year: { $alternative }
 }
 risk-how-change = { $case ->
+    [closed] Beside the offer as it stands. No simulation goes into it.
     [unclear] Beside the offer as it stands, over the same simulated years. Chance alone puts it between { $low } and { $high }, so no difference is shown.
    *[clear] Beside the offer as it stands, over the same simulated years. Chance alone puts it between { $low } and { $high }.
 }
@@ -125,6 +126,13 @@ risk-why-not = { $case ->
     [refused] The terms with this option contradict themselves.
     [no-amount] The offer names no amount. Ask us.
    *[not-modelled] There are no figures yet on what this answers.
+}
+risk-option-told = { $case ->
+    [less-less] With it you would bear about { $average } less in an average year, and about { $bad } less in a 1-in-100 year.
+    [less-same] With it you would bear about { $average } less in an average year. In a 1-in-100 year no difference can be told.
+    [same-less] With it you would bear about { $bad } less in a 1-in-100 year. In an average year that hardly shows.
+    [same-same] Neither in an average year nor in a 1-in-100 year can a difference be told.
+   *[other] It changes about { $average } in an average year and about { $bad } in a 1-in-100 year.
 }
 risk-not-measured = { $option }. { $why }
 risk-losses = Losses a year on which this choice makes a difference

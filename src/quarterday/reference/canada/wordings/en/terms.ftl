@@ -622,6 +622,7 @@ terms-sublimit-thin-means = { $whose ->
     [own] You have had such a loss: { $loss }, about { $lost }. The same loss today would be more than the limit (the most the insurer pays).
    *[reference] Such a loss could cost about { $lost } where you are ({ $loss }). That is more than the limit (the most the insurer pays).
 } Place: { $place }.
+terms-sublimit-thin-offer = The insurer offers { $limit }. { $told }
 terms-sublimit-thin-todo = { $kind ->
     [sewer-backup] Ask us what a higher limit would cost. A backwater valve, and nothing of value kept low, make such a loss smaller.
    *[other] Ask us what a higher limit would cost.

@@ -60,3 +60,4 @@ month-10 = octobre
 month-11 = novembre
 month-12 = décembre
 named-value = { $label } : { $value }
+said-then = { $first } { $then }

@@ -219,6 +219,13 @@ options-now = Aujourd'hui
 options-covered = couvert
 options-not-covered = non couvert
 options-question = À vous demander : { $question }
+options-change = Ce que chacune changerait pour vous, à côté de l'offre telle quelle
+options-change-lead = Une part des sinistres reste à votre charge : franchises, dépassements, ce qui n'est pas couvert. Voici de combien cette part baisserait (ou monterait).
+options-not-measured = non mesuré
+options-reach = (de { $least } à { $most })
+options-rests-on = D'après { $years } années simulées de sinistres, les mêmes pour chaque option, et vos propres sinistres à côté de ceux des autres. Entre parenthèses : où le seul hasard la place. « Pareil » veut dire : aucune différence que le hasard n'explique pas. Coûts et fréquences sont en partie des exemples que personne ne publie. Les montants sont arrondis à ce que le hasard en laisse.
+options-deductibles = Une autre franchise
+options-deductibles-lead = La franchise est la part de chaque sinistre que vous payez vous-même.
 options-caution = Une option ne compte qu'une fois que nous vous l'avons confirmée par écrit.
 
 ## Building values

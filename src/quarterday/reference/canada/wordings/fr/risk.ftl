@@ -85,7 +85,7 @@ risk-how-mean = { $case ->
     [sampled] Pour chaque cause : sa fréquence, multipliée par ce qui reste à votre charge. L'effet des maximums annuels vient de { $years } années simulées.
    *[closed] Pour chaque cause : sa fréquence, multipliée par ce qui reste à votre charge. Aucune simulation n'y entre.
 }
-risk-mean-cause = { CAPITAL($cause) }, dans une année moyenne
+risk-mean-cause = { CAPITAL($cause) }, dans une année moyenne : { $alternative }
 risk-how-cause = La fréquence, multipliée par ce qui reste à votre charge avec ces conditions.
 risk-bad = Ce que les sinistres vous coûtent dans une année sur { $one_in } : { $alternative }
 risk-how-bad = Une année sur { $one_in } coûte ce montant ou plus, dans { $years } années simulées. Le seul hasard le place entre { $low } et { $high }.
@@ -94,6 +94,7 @@ risk-change = { $one_in ->
    *[other] Ce qui change pour vous dans une année sur { $one_in } : { $alternative }
 }
 risk-how-change = { $case ->
+    [closed] À côté de l'offre telle quelle. Aucune simulation n'y entre.
     [unclear] À côté de l'offre telle quelle, dans les mêmes années simulées. Le seul hasard place l'écart entre { $low } et { $high }; aucune différence n'est donc indiquée.
    *[clear] À côté de l'offre telle quelle, dans les mêmes années simulées. Le seul hasard place l'écart entre { $low } et { $high }.
 }
@@ -125,6 +126,13 @@ risk-why-not = { $case ->
     [refused] Les conditions se contredisent avec cette option.
     [no-amount] L'offre n'indique aucun montant. Demandez-nous.
    *[not-modelled] Il n'y a pas encore de chiffres sur ce que cette garantie couvre.
+}
+risk-option-told = { $case ->
+    [less-less] Avec elle, environ { $average } de moins à votre charge dans une année moyenne, et environ { $bad } de moins une année sur 100.
+    [less-same] Avec elle, environ { $average } de moins à votre charge dans une année moyenne. Une année sur 100, aucune différence ne se voit.
+    [same-less] Avec elle, environ { $bad } de moins à votre charge une année sur 100. Dans une année moyenne, cela se voit à peine.
+    [same-same] Aucune différence ne se voit, ni dans une année moyenne ni une année sur 100.
+   *[other] Elle change environ { $average } dans une année moyenne et environ { $bad } une année sur 100.
 }
 risk-not-measured = { $option }. { $why }
 risk-losses = Sinistres par an où ce choix fait une différence

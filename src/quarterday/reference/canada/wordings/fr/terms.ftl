@@ -622,6 +622,7 @@ terms-sublimit-thin-means = { $whose ->
     [own] Vous avez déjà subi un tel sinistre : { $loss }, environ { $lost }. Le même aujourd'hui dépasserait le montant d'assurance (le plus que l'assureur paie).
    *[reference] Un tel sinistre pourrait coûter environ { $lost } chez vous ({ $loss }). C'est plus que le montant d'assurance (le plus que l'assureur paie).
 } Lieu : { $place }.
+terms-sublimit-thin-offer = L'assureur offre { $limit }. { $told }
 terms-sublimit-thin-todo = { $kind ->
     [sewer-backup] Demandez-nous ce que coûterait un montant plus élevé. Un clapet antiretour, et rien de précieux rangé bas, réduisent un tel sinistre.
    *[other] Demandez-nous ce que coûterait un montant plus élevé.
