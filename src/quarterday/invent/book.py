@@ -22,8 +22,13 @@ def make_book(files: int, seed: int, as_of: date) -> Iterator[Account]:
     come before or after it.
     """
     for number in range(1, files + 1):
-        told = _told(number, seed, as_of)
-        yield Account(f"B{number:06d}", tuple(records(told, as_of - LOSS_RUN_AGE)))
+        yield account(number, seed, as_of)
+
+
+def account(number: int, seed: int, as_of: date) -> Account:
+    """Return one account of an invented book, by its number from 1."""
+    told = _told(number, seed, as_of)
+    return Account(f"B{number:06d}", tuple(records(told, as_of - LOSS_RUN_AGE)))
 
 
 def _told(number: int, seed: int, as_of: date) -> dict[str, Any]:

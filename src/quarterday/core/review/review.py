@@ -41,13 +41,20 @@ class Review:
 
 def review(file: File, reference: Reference, as_of: date) -> Review:
     """Review a file as on a day; NoRenewal when it gives no renewal date."""
-    case = Case(file, reference, as_of)
+    return review_of(Case(file, reference, as_of))
+
+
+def review_of(case: Case) -> Review:
+    """Review a case; what the rules worked out of it stays with it."""
+    file = case.file
     found = [finding for rule in RULES for finding in rule.find(case)]
     aside = {a.finding: a.reason for a in file.all(FindingSetAside) if a.renewal == case.renewal}
     told = [replace(finding, set_aside=aside.get(finding.id)) for finding in found]
     findings = ordered(told)
     used = _releases(case)
-    return Review(file.id, file.last_change, case.renewal, as_of, findings, agenda(findings), used)
+    return Review(
+        file.id, file.last_change, case.renewal, case.as_of, findings, agenda(findings), used
+    )
 
 
 def _releases(case: Case) -> tuple[IndexRelease, ...]:

@@ -143,7 +143,8 @@ def change_figure(risk: Risk, id: str, one_in: int | None) -> Figure:
     amount = change.mean if one_in is None else change.bad[one_in]
     value = shown(amount, risk.currency) if is_clear(amount) else Money(Decimal(0))
     year = "mean" if one_in is None else f"1-in-{one_in}"
-    how = "closed" if not amount.error else "clear" if is_clear(amount) else "unclear"
+    closed = one_in is None and not amount.error
+    how = "closed" if closed else "clear" if is_clear(amount) else "unclear"
     return Figure(
         id=f"risk-change-{year}@{id}",
         value=Money(value.amount, risk.currency),

@@ -15,7 +15,7 @@ income-need = Revenus perdus dans la pire fermeture
 income-how-need = { $months ->
     [one] Un mois
    *[other] { $months } mois
-} sans le bâtiment, à compter de { $start } : le début qui coûterait le plus cher dans la prochaine période.
+} sans le bâtiment, si cela commence en { $start } : le début qui coûterait le plus cher dans la prochaine période.
 income-lost-in = Revenus perdus en { $month } { $year }
 income-how-month = Les revenus du mois, { $income }, moins { $kept } qui rentreraient quand même, moins { $saved } de dépenses qui cesseraient.
 income-caution-both = On suppose que tous vos revenus dépendent du bâtiment et qu'aucune dépense ne cesse. Vos réponses au formulaire des activités préciseront le chiffre.
@@ -48,7 +48,7 @@ income-too-low-title = Après un incendie, il manquerait environ { $about } à v
 income-too-low-means = Un incendie pourrait fermer vos lieux ({ $building }) pendant environ { $months ->
     [one] un mois
    *[other] { $months } mois
-}. Au pire, à compter de { $start }, vous perdriez { $need } de revenus. Le contrat verse au plus { $limit }. { $lasts ->
+}. Au pire, si la fermeture commence en { $start }, vous perdriez { $need } de revenus. Le contrat verse au plus { $limit }. { $lasts ->
     [0] Cela ne durerait pas un mois.
     [one] Cela dure un mois.
    *[other] Cela dure { $lasts } mois.
@@ -56,7 +56,7 @@ income-too-low-means = Un incendie pourrait fermer vos lieux ({ $building }) pen
 income-too-low-means-clause = Un incendie pourrait fermer vos lieux ({ $building }) pendant environ { $months ->
     [one] un mois
    *[other] { $months } mois
-}. Au pire, à compter de { $start }, vous perdriez { $need } de revenus. Le contrat verse au plus { $limit }. La règle proportionnelle (coassurance) ramène aussi chaque réclamation à { $share }, parce que trop peu de revenus sont assurés.
+}. Au pire, si la fermeture commence en { $start }, vous perdriez { $need } de revenus. Le contrat verse au plus { $limit }. La règle proportionnelle (coassurance) ramène aussi chaque réclamation à { $share }, parce que trop peu de revenus sont assurés.
 income-too-low-todo-decide = Décidez s'il faut porter le montant à { $need }. Cela ajoute environ { $price } par année avant taxe. Dites-nous, sur le formulaire des activités, quelles factures cesseraient et quels revenus continueraient.
 income-too-low-todo-decide-unpriced = Décidez s'il faut porter le montant à { $need }; nous demanderons le prix à l'assureur. Dites-nous, sur le formulaire des activités, quelles factures cesseraient et quels revenus continueraient.
 income-too-low-todo-send-back = Dites-nous, sur le formulaire des activités, quels revenus dépendent du bâtiment et quelles factures cesseraient. Nous pourrons alors dire quel montant convient.
