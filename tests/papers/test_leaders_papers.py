@@ -7,6 +7,7 @@ import pytest
 from quarterday.catalogue.load import data_credits
 from quarterday.core.figure import Figure, walk
 from quarterday.core.review.need import need
+from quarterday.core.risk.figures import caution
 from quarterday.core.terms.presence import gives
 from quarterday.papers.building_values import data as buildings
 from quarterday.papers.copies_for_lenders import data as copies
@@ -238,3 +239,42 @@ def test_the_appendix_credits_the_published_index_as_its_licence_asks(language: 
     assert any(
         ("Statistics Canada" if language == "en" else "Statistique Canada") in x for x in lines
     )
+
+
+def test_the_options_table_has_every_option_once_and_its_change_as_the_finding_has_it() -> None:
+    of = given.setting()
+    table = options.data(of)["table"]
+    rows = of.case.options
+    assert len(table["rows"]) == len(rows) == len(options.offered(of))
+    for shown, row in zip(table["rows"], rows, strict=True):
+        assert len(shown) == len(table["header"])
+        if row.average is None:
+            assert shown[-2:] == ["not measured"] * 2
+        elif row.average.money:
+            assert of.money(abs(row.average.money)) in shown[3]
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_was_not_measured_says_why_and_the_model_says_what_it_is(language: str) -> None:
+    of = given.setting(language=language)
+    notes = " ".join(options.data(of)["table"]["notes"])
+    for row in of.case.options:
+        assert row.why_not is None or of.spoken(row.why_not) in notes
+    assert of.spoken(caution()) in notes
+
+
+def test_a_bad_year_shows_where_chance_alone_puts_it() -> None:
+    of = given.setting()
+    cells = [row[-1] for row in options.data(of)["table"]["rows"] if "less" in row[-1]]
+    assert cells
+    assert all("(" in cell and " to " in cell for cell in cells)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_choice_of_deductible_tells_when_both_ways_cost_the_same(language: str) -> None:
+    """HW-1023 may buy back the deductible that the offer raised."""
+    told = options.data(given.setting("HW-1023", language))["deductibles"]
+    (sentences,) = told["items"]
+    both = {"en": "Both ways cost the same", "fr": "Les deux choix coûtent autant"}[language]
+    assert any(both in sentence for sentence in sentences)
+    assert options.data(given.setting())["deductibles"] is None
