@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from concurrent.futures import ProcessPoolExecutor
 from datetime import date
 from decimal import Decimal
-from multiprocessing import get_context
 from typing import Any
 
 import pytest
@@ -118,6 +118,6 @@ def costs(id: str) -> str:
 def test_any_order_and_number_of_processes_costs_the_same_bytes() -> None:
     ids = ["HW-1005", "HW-1012", "HW-1023"]
     here = [costs(id) for id in ids]
-    with get_context("spawn").Pool(2) as pool:
-        there = pool.map(costs, list(reversed(ids)), chunksize=1)
-    assert list(reversed(there)) == here
+    with ProcessPoolExecutor(2) as pool:
+        there = list(pool.map(costs, reversed(ids)))
+    assert there[::-1] == here
