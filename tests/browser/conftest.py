@@ -13,7 +13,14 @@ import pytest
 from playwright.sync_api import Browser, Page, sync_playwright
 from pytest_django.live_server_helper import LiveServer
 from tests.browser.chromium import CHROMIUM, FLAGS
-from tests.desk.conftest import PASSWORD, _today, book, people, signed_in  # noqa: F401 - fixtures
+from tests.desk.conftest import (  # noqa: F401 - fixtures
+    PASSWORD,
+    _today,
+    book,
+    figures,
+    people,
+    signed_in,
+)
 
 os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "1"
 Enter = Callable[..., Page]
@@ -33,7 +40,7 @@ def chromium() -> Iterator[Browser]:
 
 @pytest.fixture
 def enter(
-    chromium: Browser, live_server: LiveServer, people: object, book: None  # noqa: F811
+    chromium: Browser, live_server: LiveServer, people: object, figures: None  # noqa: F811
 ) -> Iterator[Enter]:  # fmt: skip
     """Return a page on which a named person has signed in; it fails on any error in the console."""
     contexts, errors = [], []

@@ -14,9 +14,9 @@ from tests.desk.conftest import DAY, FLAGSHIP, OTHER, As
 from quarterday.catalogue.load import reference
 from quarterday.core.dates import Period
 from quarterday.core.diary.diary import diary
-from quarterday.core.file.records import Organisation
+from quarterday.core.file.records import FormReturned, Organisation, Record, RequestSent
 from quarterday.core.review.case import Case
-from quarterday.core.review.state import renewal_at_work, state
+from quarterday.core.review.state import came_back, renewal_at_work, state
 from quarterday.invent.book import make_book
 from quarterday.office import standings
 from quarterday.people import limits
@@ -57,6 +57,7 @@ def test_a_kept_standing_says_what_the_file_itself_says(invented: list[str]) -> 
         assert line.state == state(case, renewal_at_work(case))
         assert line.late == sum(due.is_late for due in open_steps)
         assert line.impossible == sum(due.is_impossible for due in open_steps)
+        assert line.came_back == came_back(case, renewal_at_work(case))
         assert line.next_by == min((due.latest for due in open_steps), default=None)
         assert not line.is_stale
 
@@ -115,6 +116,46 @@ def test_filters_search_and_sorting_agree_with_doing_it_by_hand(invented: list[s
     counts = day_list.counts(EVERYWHERE)
     assert sum(counts.by_state.values()) == 30
     assert counts.by_only["late"] == sum(bool(x.late) for x in every)
+
+
+def test_what_came_back_from_the_leaders_is_listed_until_it_is_passed_on(
+    book: None, signed_in: As
+) -> None:
+    from quarterday.core.file.entry import Draft, Origin
+
+    def write(record: Record) -> None:
+        draft = Draft("x", record.kind, record.key, record.body(), Origin(way="person", person="b"))
+        ledger.append(FLAGSHIP, [draft], by="b", expected_seq=None)
+        standings.refresh(reference(), DAY)
+
+    browser, renewal = signed_in("ann"), date(2027, 1, 15)
+    standings.refresh(reference(), DAY)
+    assert day_list.counts(EVERYWHERE).by_only["back"] == 0
+    write(FormReturned(renewal=renewal, form="operations-form", document="d", returned_on=DAY))
+    assert [line.file for line in lines(only="back")] == [FLAGSHIP]
+    page = browser.get("/?only=back&from=&until=").content.decode()
+    assert FLAGSHIP in page
+    assert "back 11-25" in page
+    write(RequestSent(renewal=renewal, number=1, sent_on=DAY, to="The insurer", document="d",
+                      seq=1, changes=1))  # fmt: skip
+    assert lines(only="back") == ()
+
+
+def test_a_person_sees_the_counts_of_their_own_files(
+    invented: list[str], signed_in: As, people: dict[str, Person]
+) -> None:
+    own = lines()[0].broker
+    mine = [line for line in lines() if line.broker == own]
+    counts = day_list.own(None, own)
+    assert counts["all"] == len(mine)
+    assert counts["late"] == sum(bool(line.late) for line in mine) > 0
+    assert counts["insurer"] == sum(line.next_who == "insurer" for line in mine)
+    assert day_list.own(frozenset(), own)["all"] == 0
+    assert day_list.own(None, "") == {}
+    Person.objects.filter(pk=people["maria"].pk).update(name=own)
+    page = signed_in("maria").get("/?from=&until=").content.decode()
+    assert f"Mine</a> {len(mine)}" in page
+    assert f"late</a> {counts['late']}" in page
 
 
 def test_pages_cut_the_list_without_losing_or_repeating_a_line(invented: list[str]) -> None:

@@ -10,7 +10,7 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import Organisation
 from quarterday.core.reference import Reference
 from quarterday.core.review.case import Case
-from quarterday.core.review.state import renewal_at_work, state
+from quarterday.core.review.state import came_back, renewal_at_work, state
 from quarterday.store import ledger, standings
 from quarterday.store.standings import OpenStep, Stood
 
@@ -24,7 +24,8 @@ def stood(file: File, reference: Reference, day: date) -> Stood:
     case = Case(file, reference, day)
     at_work = renewal_at_work(case)
     steps = tuple(_open(due) for due in diary(case) if not due.is_done)
-    return Stood(file.id, file.seq, day, at_work, state(case, at_work), steps)
+    stands, back = state(case, at_work), came_back(case, at_work)
+    return Stood(file.id, file.seq, day, at_work, stands, steps, back)
 
 
 def _open(due: Due) -> OpenStep:

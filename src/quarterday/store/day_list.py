@@ -18,14 +18,15 @@ from quarterday.store.index import folded
 from quarterday.store.models import IndexedFile, Standing, StandingDue
 
 SORTS = ("date", "name", "state", "next", "premium", "change")
-ONLY = ("late", "impossible", "broker", "leaders", "insurer")
+ONLY = ("late", "impossible", "back", "broker", "leaders", "insurer")
 
 
 @dataclass(frozen=True, slots=True)
 class Asked:
     """What a person asks of the list; ``offices`` None is every office.
 
-    ``only`` keeps what is late, what is impossible, or what waits for one party.
+    ``only`` keeps what is late, what is impossible, what came back from the leaders, or what waits
+    for one party.
     """
 
     offices: frozenset[str] | None
@@ -57,6 +58,7 @@ class Line:
     next_step: str
     next_who: str
     next_by: date | None
+    came_back: date | None
     day: date | None
     is_stale: bool
 
@@ -94,6 +96,8 @@ def _only(asked: Asked) -> Q:
     match asked.only:
         case "late" | "impossible":
             return Q(**{f"standing__{asked.only}__gt": 0})
+        case "back":
+            return Q(standing__came_back__isnull=False)
         case "broker" | "leaders" | "insurer":
             return Q(standing__next_who=asked.only)
         case _:
@@ -124,7 +128,8 @@ _KEPT = (
     "file", "name", "province", "office", "broker", "currency", "premium_expiring",
     "premium_offered",
 )  # fmt: skip
-_STOOD = ("state", "late", "impossible", "next_step", "next_who", "next_by", "day")
+_STOOD = ("state", "late", "impossible", "next_step", "next_who", "next_by", "came_back",
+          "day")  # fmt: skip
 
 
 def lines(asked: Asked, first: int, most: int, day: date) -> tuple[Line, ...]:
@@ -147,13 +152,18 @@ def counts(asked: Asked) -> Counts:
     """Return the counts of the question, whatever state or ``only`` it narrows to."""
     found = _asked(asked)
     states = found.values_list("standing__state").annotate(n=Count("pk")).order_by()
-    pressing = found.aggregate(
-        late=Count("pk", filter=Q(standing__late__gt=0)),
-        impossible=Count("pk", filter=Q(standing__impossible__gt=0)),
-        **{who: Count("pk", filter=Q(standing__next_who=who))
-           for who in ("broker", "leaders", "insurer")},
-    )  # fmt: skip
+    pressing = found.aggregate(**_pressing())
     return Counts({state or "": n for state, n in states}, pressing)
+
+
+def _pressing() -> dict[str, Count]:
+    return {only: Count("pk", filter=_only(Asked(None, only=only))) for only in ONLY}
+
+
+def own(offices: frozenset[str] | None, broker: str) -> Mapping[str, int]:
+    """Return the counts of one broker's own files: all of them, and by what presses."""
+    found = _asked(Asked(offices, broker=broker))
+    return found.aggregate(all=Count("pk"), **_pressing()) if broker else {}
 
 
 def total(asked: Asked) -> int:

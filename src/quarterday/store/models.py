@@ -170,6 +170,7 @@ class Standing(models.Model):
     next_step = models.CharField(max_length=40)
     next_who = models.CharField(max_length=20)
     next_by = models.DateField(null=True)
+    came_back = models.DateField(null=True)  # the newest from the leaders that waits for us
 
     def __str__(self) -> str:
         return f"{self.file_id} on {self.day}"

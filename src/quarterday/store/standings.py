@@ -40,6 +40,7 @@ class Stood:
     renewal: date | None
     state: str
     open: tuple[OpenStep, ...]
+    came_back: date | None = None
 
     @property
     def next(self) -> OpenStep | None:
@@ -61,6 +62,7 @@ def _line(stood: Stood) -> bulk.Row:
         next_step=first.step if first else "",
         next_who=first.who if first else "",
         next_by=first.latest if first else None,
+        came_back=stood.came_back,
     )
 
 

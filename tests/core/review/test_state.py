@@ -15,6 +15,7 @@ from quarterday.core.file.records import (
     Bound,
     Decision,
     Delivery,
+    FormReturned,
     Operations,
     PaymentChoice,
     PolicyChecked,
@@ -25,7 +26,7 @@ from quarterday.core.file.records import (
 from quarterday.core.reference import Reference
 from quarterday.core.review import state as module
 from quarterday.core.review.case import Case
-from quarterday.core.review.state import State, renewal_at_work, state
+from quarterday.core.review.state import State, came_back, renewal_at_work, state
 from quarterday.core.words import Term
 
 CaseOf = Callable[..., Case]
@@ -176,3 +177,28 @@ def test_every_set_of_records_has_a_state_and_only_the_day_makes_it_lapse(
     assert found in get_args(State)
     held = ISSUED in some or BOUND in some
     assert (found == "lapsed") == (days_before <= 0 and not held)
+
+
+FORM = FormReturned(renewal=RENEWAL, form="water-form", document="d", returned_on=EARLY)
+LATER = EARLY + timedelta(days=3)
+
+
+@pytest.mark.parametrize("record", [FORM, DECISION, PAYMENT])
+def test_what_comes_from_the_leaders_waits_for_us_until_the_insurer_is_asked(
+    record: Record, case_of: CaseOf
+) -> None:
+    asked_before = ASKED.model_copy(update={"sent_on": EARLY - timedelta(days=1)})
+    for others, back in (((), EARLY), ((asked_before,), EARLY), ((ASKED,), None)):
+        assert came_back(case_of(EXPIRING, record, *others, as_of=LATER), RENEWAL) == back
+
+
+def test_the_newest_that_came_back_counts_and_nothing_of_another_year(case_of: CaseOf) -> None:
+    newer = FORM.model_copy(update={"returned_on": LATER, "document": "e"})
+    last_year = DECISION.model_copy(update={"renewal": RENEWAL.replace(year=2026)})
+    assert came_back(case_of(EXPIRING, DECISION, newer, as_of=LATER), RENEWAL) == LATER
+    assert came_back(case_of(EXPIRING, last_year, as_of=LATER), RENEWAL) is None
+
+
+def test_nothing_waits_once_the_renewal_is_bound_or_its_day_has_come(case_of: CaseOf) -> None:
+    assert came_back(case_of(EXPIRING, OFFERED, DECISION, BOUND, as_of=LATER), RENEWAL) is None
+    assert came_back(case_of(EXPIRING, DECISION, as_of=RENEWAL), RENEWAL) is None

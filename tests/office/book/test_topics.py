@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import io
 from dataclasses import asdict
 from decimal import Decimal
+from pathlib import Path
 
 import pytest
+from pikepdf import Pdf
 from tests.office.book.conftest import DAY, decline_first_option
 
 from quarterday.catalogue.load import reference
@@ -28,6 +31,7 @@ from quarterday.office.book.topics import TOPICS, told
 from quarterday.office.book.topics.topic import Teller, Topic
 from quarterday.office.book.topics.values import as_book
 from quarterday.office.book.topics.work import weeks
+from quarterday.papers.press import HERE, Press
 from quarterday.store.book import Asked
 
 MILLION = 100_000_000  # in cents
@@ -216,3 +220,25 @@ def test_every_topic_is_told_of_an_invented_book_in_both_languages(
     assert [one.id for one in found] == list(TOPICS)
     assert all(one.chart is not None for one in found)
     assert all(one.message.strip() and one.title for one in found)
+
+
+PAPER = """#import "{papers}/chart.typ": stacked
+#set document(title: "The book")
+#let data = json(bytes(sys.inputs.data))
+#set text(lang: "en")
+= The book
+#for chart in data.charts {{ stacked(chart) }}
+"""
+
+
+def test_paper_draws_the_definitions_that_the_desk_draws(tmp_path: Path) -> None:
+    """One definition a picture: set as PDF/UA-1, which asks for the text alternative too."""
+    template = tmp_path / "book.typ"
+    template.write_text(PAPER.format(papers=HERE), encoding="utf-8")
+    charts = [asdict(chart) for id in TOPICS if (chart := topic(id).chart)]
+    assert len(charts) == len(TOPICS)
+    pdf = Press(template, root=Path("/")).set({"charts": charts}, DAY)
+    with Pdf.open(io.BytesIO(pdf)) as read:
+        text = " ".join(str(one.get("/Alt", "")) for one in read.objects if hasattr(one, "get"))
+    for chart in charts:
+        assert chart["title"] in text

@@ -45,8 +45,10 @@ def demo(context: click.Context, out: Path, workers: int) -> None:
 def _desk(screen: Screen, made: Demo) -> None:
     """Say where the desk opens, and who may sign in with which password."""
     from quarterday.office import books
+    from quarterday.office.book import keeping
     from quarterday.office.demo_people import visitors
 
+    keeping.refresh(screen.reference, books.DEMO_DAY)
     screen.say("cli-demo-desk", store=str(made.store), address=ADDRESS)
     for visitor in visitors(books.DEMO_DAY):
         role = Term("role-at-desk", visitor.role)

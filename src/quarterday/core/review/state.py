@@ -27,7 +27,13 @@ from quarterday.core.diary.diary import (
     updates_are_back,
     was_asked,
 )
-from quarterday.core.file.records import Bound, Decision, PaymentChoice
+from quarterday.core.file.records import (
+    Bound,
+    Decision,
+    FormReturned,
+    PaymentChoice,
+    RequestSent,
+)
 from quarterday.core.review.case import Case
 
 State = Literal[
@@ -59,6 +65,23 @@ def state(case: Case, renewal: date | None = None) -> State:
     if case.as_of >= day:
         return "lapsed"
     return _with_leaders(case, day) or _with_insurer(case, day)
+
+
+def came_back(case: Case, renewal: date) -> date | None:
+    """Return the newest day on which something came back from the leaders and waits for us.
+
+    That is a form, a decision or a payment choice of the renewal; None once the insurer was asked
+    on or after that day, and when the renewal is bound or its day has come.
+    """
+    if state(case, renewal) in {"bound", "checked", "lapsed"}:
+        return None
+    file = case.file
+    days = [d.decided_on for d in file.all(Decision) if d.renewal == renewal]
+    days += [p.chosen_on for p in file.all(PaymentChoice) if p.renewal == renewal]
+    days += [f.returned_on for f in file.all(FormReturned) if f.renewal == renewal]
+    asked = [r.sent_on for r in file.all(RequestSent) if r.renewal == renewal]
+    newest = max(days, default=None)
+    return None if newest is None or any(day >= newest for day in asked) else newest
 
 
 def _with_leaders(case: Case, day: date) -> State | None:

@@ -97,6 +97,7 @@ def day(request: DeskRequest) -> HttpResponse:
         "states": STATES,
         "brokers": day_list.brokers(asked.offices),
         "views": request.person.savedview_set.order_by("name"),
+        "own": day_list.own(asked.offices, request.person.name),
     }
     return _varied(render(request, "desk/day.html", {**told, **more}))
 
