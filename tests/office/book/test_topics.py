@@ -240,5 +240,5 @@ def test_paper_draws_the_definitions_that_the_desk_draws(tmp_path: Path) -> None
     pdf = Press(template, root=Path("/")).set({"charts": charts}, DAY)
     with Pdf.open(io.BytesIO(pdf)) as read:
         text = " ".join(str(one.get("/Alt", "")) for one in read.objects if hasattr(one, "get"))
-    for chart in charts:
-        assert chart["title"] in text
+    for drawn in charts:
+        assert drawn["title"] in text
