@@ -4,7 +4,7 @@ VENV := .venv
 BIN := $(VENV)/bin
 PYTHON ?= python3
 
-.PHONY: help demo test lint types bench mutants lock clean
+.PHONY: help demo test lint types bench mutants hostile lock clean
 
 help: ## say what there is
 	@grep -hE '^[a-z-]+:.*## ' $(MAKEFILE_LIST) | sed -E 's/^([a-z-]+):.*## (.*)/  make \1\t\2/' | expand -t 16
@@ -36,6 +36,9 @@ bench: $(VENV)/dev.done ## measure speed and memory, side by side, as ratios
 
 mutants: $(VENV)/dev.done ## make the core wrong on purpose and count what the tests notice (hours)
 	for name in settling values premium; do $(BIN)/python -m tests.mutation $$name || exit 1; done
+
+hostile: $(VENV)/dev.done ## read ten thousand spoiled inputs of each format (hours)
+	$(BIN)/python -m tests.hostile
 
 lock: ## renew requirements/*.txt from pyproject.toml (needs uv)
 	uv pip compile --quiet --generate-hashes --no-header --no-emit-index-url --no-emit-find-links --no-annotate --universal --python-version 3.11 pyproject.toml requirements/build.in -o requirements/run.txt

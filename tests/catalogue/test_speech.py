@@ -63,6 +63,14 @@ def test_a_list_too_long_for_a_wording_names_the_first_and_counts_the_rest(
     assert f"et {200 - shown} de plus" in french.say(names)
 
 
+@pytest.mark.parametrize("length", [2500, 2501, 40_000])
+def test_a_text_too_long_for_a_wording_is_cut_and_shows_it(english: Speech, length: int) -> None:
+    """Found by spoiled inputs: a text of 40,000 characters stopped the sentence on it."""
+    said = english.say(words("given-unknown", key="x" * length))
+    assert ("…" in said) == (length > resolver.MAX_PART_LENGTH)
+    assert said.count("x") >= resolver.MAX_PART_LENGTH - 1
+
+
 def test_a_list_that_a_wording_can_hold_is_said_whole(english: Speech) -> None:
     names = tuple(f"Hall {n}" for n in range(90))
     assert english.say(names).count("Hall") == len(names)

@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from quarterday.catalogue.speech import Speech
-from quarterday.core.file.records.base import Number, Part
+from quarterday.core.file.records.base import Day, Number, Part
 from quarterday.core.given import Unusable, read
 from quarterday.core.reference import Reference
 
@@ -22,6 +22,7 @@ class Leaf(Part):
 
 class Tree(Part):
     height: Number
+    felled: Day | None = None
     planted: date
     leaves: tuple[Leaf, ...] = ()
 
@@ -37,6 +38,9 @@ def test_good_inputs_are_read_exactly() -> None:
     ("more", "wording", "key"),
     [
         ({"weight": 1}, "given-unknown", "weight"),
+        ({"felled": "9999-12-31"}, "given-far", "felled"),
+        ({"felled": "1899-12-31"}, "given-far", "felled"),
+        ({"felled": "2027-02-30"}, "given-date", "felled"),
         ({"leaves": [{"kind": "red", "size": 1}]}, "given-unknown", "leaves.0.size"),
         ({"leaves": [{}]}, "given-missing", "leaves.0.kind"),
         ({"leaves": [{"kind": "blue"}]}, "given-choice", "leaves.0.kind"),

@@ -11,6 +11,8 @@ from itertools import accumulate
 from pathlib import Path
 from typing import Protocol
 
+from fluent.runtime.resolver import MAX_PART_LENGTH
+
 from quarterday.catalogue import formats
 from quarterday.catalogue.text import set_french
 from quarterday.catalogue.wordings import MissingWording, bundle
@@ -229,4 +231,5 @@ class Speech:
             return name, int(what)
         if isinstance(what, int) and not isinstance(what, bool):
             return name, what
-        return name, self.say(what)
+        said = self.say(what)
+        return name, said if len(said) <= MAX_PART_LENGTH else f"{said[: MAX_PART_LENGTH - 1]}…"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from datetime import date
 from typing import TypeVar
 
 from pydantic import BaseModel, ValidationError
@@ -47,6 +48,13 @@ def _sentence(fault: ErrorDetails) -> Words:
     return _of_value(fault, where, str(fault["input"])[:80])
 
 
+def _is_day(text: str) -> bool:
+    try:
+        return bool(date.fromisoformat(text))
+    except ValueError:
+        return False
+
+
 def _of_value(fault: ErrorDetails, where: str, value: str) -> Words:
     kind, context = fault["type"], fault.get("ctx", {})
     if kind in BOUNDS:
@@ -55,6 +63,8 @@ def _of_value(fault: ErrorDetails, where: str, value: str) -> Words:
     if kind == "literal_error":
         choices = tuple(re.findall("'([^']*)'", context["expected"]))
         return words("given-choice", key=where, value=value, choices=choices)
+    if kind == "value_error" and _is_day(value):
+        return words("given-far", key=where, value=value)
     if kind.startswith("date"):
         return words("given-date", key=where, value=value)
     number = kind.startswith(NUMBERS)

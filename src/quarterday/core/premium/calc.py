@@ -7,13 +7,12 @@ sentences a person reads.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import date as Day  # noqa: N812 - the field is called date
 from decimal import Decimal
 from typing import Any
 
 from pydantic import Field
 
-from quarterday.core.file.records.base import Number, Part
+from quarterday.core.file.records.base import Day, Number, Part
 from quarterday.core.given import Unusable, read
 from quarterday.core.money import CENT, Money, total
 from quarterday.core.premium.apportion import apportion as divide

@@ -6,7 +6,6 @@ Amounts come in as text or whole numbers, never as floats, and go out as text.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import date as Day  # noqa: N812 - the field is called date
 from decimal import Decimal
 from fractions import Fraction
 from typing import Annotated, Literal
@@ -14,7 +13,7 @@ from typing import Annotated, Literal
 from pydantic import BeforeValidator, ConfigDict, Field
 
 from quarterday.core.dates import Period, Roll, add_years
-from quarterday.core.file.records.base import Amount, Number, Part
+from quarterday.core.file.records.base import Amount, Day, Number, Part
 from quarterday.core.given import Unusable, read
 from quarterday.core.money import CENT, Money
 from quarterday.core.premium import apr as rates

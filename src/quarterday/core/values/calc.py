@@ -14,7 +14,7 @@ from typing import Annotated, Any
 from pydantic import Field
 
 from quarterday.core.dates import Quarter, add_years
-from quarterday.core.file.records.base import Number, Part
+from quarterday.core.file.records.base import Day, Number, Part
 from quarterday.core.given import Unusable, read
 from quarterday.core.money import Money
 from quarterday.core.reference import IndexRelease, Reference
@@ -46,8 +46,8 @@ class IndexInputs(Part):
     """What ``calc index-value`` needs: ``geography`` (a province or a series) or ``points``."""
 
     value: Annotated[Number, Field(gt=0)]
-    start: date = Field(alias="from")
-    to: date
+    start: Day = Field(alias="from")
+    to: Day
     geography: str | None = None
     points: Mapping[str, Annotated[Number, Field(gt=0)]] | None = Field(None, min_length=1)
     projected_rate: Annotated[Number, Field(gt=-1)] | None = None

@@ -93,6 +93,7 @@ apportion-no-weight = The weights add up to zero, so nothing says who gets what.
 given-unknown = "{ $key }" is not an input of this calculation. Check its spelling or leave it out.
 given-missing = "{ $key }" is missing, and the calculation needs it. Add it.
 given-date = "{ $key }" is "{ $value }", which is not a date. Write it like 2026-11-25.
+given-far = "{ $key }" is "{ $value }", which is too far from today. Check the year.
 given-number = "{ $key }" is "{ $value }", which is not an exact number. Write it as text, like "12345.67".
 given-choice = "{ $key }" is "{ $value }", which is not one of its choices. Write one of: { $choices }.
 given-wrong = "{ $key }" is "{ $value }", which has the wrong form or is empty. A list stands in [ ], an object in {"{ }"}.

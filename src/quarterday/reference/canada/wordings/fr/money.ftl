@@ -93,6 +93,7 @@ apportion-no-weight = La somme des poids est zéro; rien ne dit qui reçoit quoi
 given-unknown = « { $key } » n'est pas une donnée de ce calcul. Vérifiez l'orthographe ou retirez-la.
 given-missing = Il manque « { $key } », dont le calcul a besoin. Ajoutez-le.
 given-date = « { $key } » vaut « { $value } », qui n'est pas une date. Écrivez-la comme 2026-11-25.
+given-far = « { $key } » vaut « { $value } », qui est trop loin d'aujourd'hui. Vérifiez l'année.
 given-number = « { $key } » vaut « { $value } », qui n'est pas un nombre exact. Écrivez-le comme texte, par exemple "12345.67".
 given-choice = « { $key } » vaut « { $value } », qui n'est pas un des choix. Écrivez l'un de ceux-ci : { $choices }.
 given-wrong = « { $key } » vaut « { $value } », qui n'a pas la bonne forme ou est vide. Une liste se met entre [ ], un objet entre {"{ }"}.
