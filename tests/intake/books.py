@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from datetime import UTC, datetime
 from functools import lru_cache
 from pathlib import Path
@@ -79,8 +80,9 @@ def plan_of(
     profile: Profile = NO_PROFILE,
     registrations: Mapping[str, str] | None = None,
 ) -> Plan:
-    """Return the plan of a workbook over the files of a store."""
+    """Return the plan of a workbook over the files of a store; the workbook keeps its rows."""
     book = what if isinstance(what, Parsed) else parsed(what)
+    book = replace(book, sheets=tuple(replace(s, rows=list(s.rows)) for s in book.sheets))
     on_file = files or {}
     return plan(
         book,

@@ -28,7 +28,7 @@ START, END = date(2026, 1, 15), date(2027, 1, 15)
 
 
 def told(old: Record, new: Record, language: str = "en") -> list[str]:
-    item = item_of("0007", old, new, Origin(way="workbook"))
+    item = item_of("0007", old, new, Origin(way="workbook"), ())
     return [speech(language).say(line) for line in changed(item)]
 
 

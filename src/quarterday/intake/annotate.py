@@ -41,7 +41,7 @@ def annotate(parsed: Parsed, plan: Plan, out: Path, speech: Speech) -> Path:
     faults = [fault for fault in plan.faults if fault.severity != "note"]
     if parsed.way == "csv":
         return _csv(faults, out, speech)
-    if sum(len(row) for sheet in parsed.sheets for row in sheet.rows) > MOST_CELLS:
+    if parsed.cells > MOST_CELLS:
         return _list_alone(faults, out, speech)
     book = load_workbook(io.BytesIO(parsed.original), rich_text=True)
     _comment(book, faults, speech)

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Literal, TypeVar
 
-from pydantic import BaseModel
+from pydantic import BaseModel, TypeAdapter
 
-from quarterday.core.file.entry import Draft, Origin
+from quarterday.core.file.entry import Draft, Origin, Place
 from quarterday.core.file.records import BY_KIND, Record
 from quarterday.intake.assemble import PART_KEYS, Key, key_text
 
@@ -16,6 +16,7 @@ Status = Literal["new", "changed", "unchanged"]
 Held = Any  # a field's value: text, amount, date, list or None
 P = TypeVar("P", bound=BaseModel)
 ACT = "load"
+_PLACES = TypeAdapter(tuple[Place, ...])
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +37,8 @@ class Change:
 class Item:
     """A record of the workbook, and what it would do to the account's file.
 
-    The record is held as its canonical text, which takes a tenth of the room: a book has many.
+    The record and its places are held as canonical text, which takes a tenth of the room: a book
+    has many.
     """
 
     account: str
@@ -44,7 +46,8 @@ class Item:
     kind: str
     key: str
     body: str = field(repr=False)
-    origin: Origin = field(repr=False)
+    source: Origin = field(repr=False)
+    where: str = field(repr=False)
     changes: tuple[Change, ...] = ()
 
     @property
@@ -52,19 +55,27 @@ class Item:
         """The record, read from its text."""
         return BY_KIND[self.kind].read(self.body)
 
+    @property
+    def origin(self) -> Origin:
+        """Where the record stands in the document."""
+        return self.source.model_copy(update={"places": _PLACES.validate_json(self.where)})
+
     def draft(self) -> Draft:
         """Return the item as it would be added to the file."""
         return Draft(ACT, self.kind, self.key, self.body, self.origin)
 
 
-def item_of(account: str, old: Record | None, record: Record, origin: Origin) -> Item:
-    """Return what ``record`` would do to a file that holds ``old``."""
+def item_of(
+    account: str, old: Record | None, record: Record, source: Origin, places: Iterable[Place]
+) -> Item:
+    """Return what ``record``, from these places of ``source``, would do to a file with ``old``."""
     if old is None:
         status: Status = "new"
     else:
         status = "unchanged" if old == record else "changed"
     found = changes(old, record) if old is not None else ()
-    return Item(account, status, record.kind, record.key, record.body(), origin, found)
+    where = _PLACES.dump_json(tuple(places), exclude_defaults=True).decode()
+    return Item(account, status, record.kind, record.key, record.body(), source, where, found)
 
 
 def changes(old: BaseModel, new: BaseModel) -> tuple[Change, ...]:

@@ -7,8 +7,9 @@ import io
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from datetime import date, time, timedelta
+from itertools import islice
 from pathlib import Path
-from typing import Literal, cast
+from typing import Any, Literal
 
 from python_calamine import (
     CalamineError,
@@ -62,7 +63,8 @@ class RawSheet:
 class Parsed:
     """What was read: the name people know it by, its digest, its sheets, and what to say of it.
 
-    ``original`` are the bytes to keep: the workbook, or the CSV files in one archive.
+    ``original`` are the bytes to keep: the workbook, or the CSV files in one archive. ``cells`` is
+    how many a workbook has. Planning takes the rows out of the sheets: a book has too many to keep.
     """
 
     name: str
@@ -71,6 +73,7 @@ class Parsed:
     original: bytes = field(repr=False)
     sheets: tuple[RawSheet, ...]
     faults: tuple[Fault, ...] = ()
+    cells: int = 0
 
 
 def parse(path: Path) -> Parsed:
@@ -108,7 +111,8 @@ def parse_workbook(data: bytes, name: str) -> Parsed:
     faults = [fault for fault in read if isinstance(fault, Fault)]
     faults += _links(package, odd)
     digest = hashlib.sha256(data).hexdigest()
-    return Parsed(name, "workbook", digest, data, sheets, tuple(faults))
+    cells = sum(len(row) for sheet in sheets for row in sheet.rows)
+    return Parsed(name, "workbook", digest, data, sheets, tuple(faults), cells)
 
 
 def _sheets(workbook: CalamineWorkbook, odd: dict[str, OddCells]) -> Iterator[RawSheet | Fault]:
@@ -126,11 +130,20 @@ def _sheets(workbook: CalamineWorkbook, odd: dict[str, OddCells]) -> Iterator[Ra
 
 def _sheet(sheet: CalamineSheet, odd: OddCells) -> RawSheet:
     row, column = sheet.start or (0, 0)
-    rows = cast("list[list[Raw]]", sheet.to_python(skip_empty_area=True))
+    one = _One()
+    rows = [[one[cell] for cell in cells] for cells in islice(sheet.iter_rows(), row, None)]
     found = RawSheet(sheet.name, row + 1, column + 1, rows, tuple(_merged(sheet)))
     _overlay(found, ((cell, CellError(code)) for cell, code in odd.errors.items()))
     _overlay(found, ((cell, CellError("=", "uncalculated")) for cell in odd.uncalculated))
     return found
+
+
+class _One(dict[Any, Any]):
+    """Gives equal texts and equal numbers as one object: a book says the same things very often."""
+
+    def __getitem__(self, cell: Raw) -> Raw:
+        kind = type(cell)
+        return self.setdefault(cell, cell) if kind is str or kind is float else cell
 
 
 def _merged(sheet: CalamineSheet) -> Iterator[Merged]:

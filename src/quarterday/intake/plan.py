@@ -18,7 +18,7 @@ from quarterday.intake.cells import BadCell
 from quarterday.intake.changes import Item, Status
 from quarterday.intake.faults import READ_AS, Fault, Severity, Spot, shown
 from quarterday.intake.ids import Ids, accounts
-from quarterday.intake.map import WorkbookMap
+from quarterday.intake.map import MappedSheet, WorkbookMap
 from quarterday.intake.parse import Parsed
 from quarterday.intake.table import Line, Table, table
 from quarterday.intake.vocabulary import Names, normal
@@ -71,11 +71,27 @@ class Plan:
         """
         if self.needs_acceptance and not accept_with_errors:
             raise NotAccepted
-        found: dict[str, list[Draft]] = defaultdict(list)
+        moved = self._moved()
+        return {account: [item.draft() for item in items] for account, items in moved.items()}
+
+    def batches(self, *, accept_with_errors: bool = False) -> Iterator[tuple[str, list[Draft]]]:
+        """Yield what ``drafts`` returns, an account at a time: a book's are too many to hold."""
+        if self.needs_acceptance and not accept_with_errors:
+            raise NotAccepted
+        for account, items in self._moved().items():
+            yield account, [item.draft() for item in items]
+
+    @property
+    def accounts(self) -> int:
+        """How many accounts' files it would add to."""
+        return len(self._moved())
+
+    def _moved(self) -> dict[str, list[Item]]:
+        found: dict[str, list[Item]] = defaultdict(list)
         for item in self.items:
             if item.status != "unchanged":
-                found[item.account].append(item.draft())
-        return dict(found)
+                found[item.account].append(item)
+        return found
 
 
 def plan(
@@ -91,24 +107,32 @@ def plan(
 
     ``existing`` returns an account's file, or None; it is called once an account. ``on_file`` are
     all accounts of the store: they tell what an account number was before a spreadsheet took its
-    zeros. ``registrations`` gives the account of each registration number in the store.
+    zeros. ``registrations`` gives the account of each registration number in the store. The rows
+    are taken out of ``parsed``.
     """
-    tables = [table(sheet) for sheet in mapping.sheets]
+    tables = [_taken(sheet) for sheet in mapping.sheets]
     source = Source(parsed.way, parsed.document, parsed.name)
     faults = [*parsed.faults, *mapping.faults, *(note for t in tables for note in t.notes)]
     faults += _settle_accounts(tables, Ids.of(on_file), existing)
     _one_number_each(tables, registrations or {})
-    names, works = Names(reference), []
-    for account, lines in sorted(_by_account(tables).items()):
-        work = Work(account, existing(account), lines, source)
+    names, works, found = Names(reference), [], _by_account(tables)
+    faults += _of_nobody(tables)
+    for account in sorted(found):
+        work = Work(account, existing(account), found.pop(account), source)
         work_out(work, names, terms_held=mapping.terms_unread)
         work.let_go()
         works.append(work)
     faults += [fault for work in works for fault in work.faults]
-    faults += [fault for t in tables for line in t.lines for fault in line.faults]
     faults += _left_alone(works)
     items = tuple(item for work in works for item in work.items)
     return Plan(source, mapping, items, tuple(_in_order(_gathered(faults), parsed)))
+
+
+def _taken(sheet: MappedSheet) -> Table:
+    """Return a sheet's lines, which alone hold its rows from now on and can let them go."""
+    found = table(sheet)
+    sheet.raw.rows.clear()
+    return found
 
 
 def _gathered(faults: Iterable[Fault]) -> Iterator[Fault]:
@@ -181,6 +205,13 @@ def _by_account(tables: list[Table]) -> dict[str, dict[str, list[Line]]]:
     return found
 
 
+def _of_nobody(tables: list[Table]) -> Iterator[Fault]:
+    """Yield the faults of lines that are no account's; the tables let go of the others."""
+    for read in tables:
+        yield from (fault for line in read.lines if not line.account for fault in line.faults)
+        read.lines.clear()
+
+
 def _one_number_each(tables: list[Table], registrations: Mapping[str, str]) -> None:
     """Refuse organisations whose registration number is another organisation's too."""
     on_file = {
@@ -209,9 +240,8 @@ def _left_alone(works: list[Work]) -> Iterator[Fault]:
         if work.file is None:
             continue
         named = {(item.kind, item.key) for item in work.items}
-        kinds = {lines[0].of.sheet.record.kind for lines in work.lines.values() if lines}
         count.update(
-            kind for kind, key in work.file.held if kind in kinds and (kind, key) not in named
+            kind for kind, key in work.file.held if kind in work.kinds and (kind, key) not in named
         )
     for kind, n in count.items():
         yield Fault(

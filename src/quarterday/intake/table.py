@@ -23,15 +23,25 @@ _TOTALS_BEGIN = ("tot", "gra", "sub", "sou", "som", "sum", "mon")
 class Line:
     """One row of a sheet: the fields it says, and the faults found in it so far.
 
-    ``said`` holds no blank cells; a cell that says "not known" holds ``Said.UNKNOWN``.
+    ``at`` is its place among the lines of its table, whose columns hold what it says until somebody
+    asks: a book has more lines than there is room for.
     """
 
     of: Table
     row: int
     cells: list[Raw] = field(repr=False)
+    at: int
     account: str = ""
-    said: dict[str, Value] = field(default_factory=dict)
-    faults: list[Fault] = field(default_factory=list)
+    faults: tuple[Fault, ...] = ()
+    _said: dict[str, Value] | None = field(default=None, repr=False)
+
+    @property
+    def said(self) -> dict[str, Value]:
+        """What the row says by field; no blank cells, ``Said.UNKNOWN`` for "not known"."""
+        if self._said is None:
+            told = ((name, values[self.at]) for name, values in self.of.columns.items())
+            self._said = {name: value for name, value in told if value is not Said.BLANK}
+        return self._said
 
     @property
     def is_bad(self) -> bool:
@@ -53,18 +63,23 @@ class Line:
     def refuse(self, cell: BadCell, field: str = "") -> None:
         """Refuse the row for one of its cells."""
         value, spot = shown(self.raw(field)), self.spot(field)
-        self.faults.append(Fault("refused", spot, cell.what, cell.remedy, value, self.account))
+        found = Fault("refused", spot, cell.what, cell.remedy, value, self.account)
+        self.faults = (*self.faults, found)
 
 
 @dataclass(slots=True)
 class Table:
-    """The lines of one sheet of the workbook, and what has to be said of it as a whole."""
+    """The lines of one sheet of the workbook, and what has to be said of it as a whole.
+
+    ``columns`` holds what each line says by field, ``Said.BLANK`` where that is nothing.
+    """
 
     name: str
     sheet: Sheet
     by_field: Mapping[str, Match]
     first_column: int
     lines: list[Line] = field(default_factory=list, repr=False)
+    columns: dict[str, list[Value]] = field(default_factory=dict, repr=False)
     notes: list[Fault] = field(default_factory=list)
 
 
@@ -74,7 +89,7 @@ def table(mapped: MappedSheet) -> Table:
     found = Table(mapped.raw.name, mapped.sheet, by_field, mapped.raw.first_column)
     rows = _spread(mapped, found)
     kept = [(row, cells) for row, cells in rows if _is_data(row, cells, mapped, found)]
-    found.lines = [Line(found, row, cells) for row, cells in kept]
+    found.lines = [Line(found, row, cells, at) for at, (row, cells) in enumerate(kept)]
     for match in mapped.matches:
         _fill(found, match, mapped.language)
     _take_accounts(found)
@@ -86,8 +101,8 @@ def _cell(cells: list[Raw], match: Match, first_column: int) -> Raw:
 
 
 def _take_accounts(found: Table) -> None:
-    for line in found.lines:
-        account = line.said.pop(ACCOUNT, Said.BLANK)
+    said = found.columns.pop(ACCOUNT, [Said.BLANK] * len(found.lines))
+    for line, account in zip(found.lines, said, strict=True):
         if isinstance(account, str):
             line.account = account
         elif not any(fault.spot == line.spot(ACCOUNT) for fault in line.faults):
@@ -99,6 +114,7 @@ def _fill(found: Table, match: Match, language: str) -> None:
     """Read one column into the lines; blank cells say nothing."""
     at, name = match.index - found.first_column, match.column.field
     lines = [line for line in found.lines if line.cells[at] != ""]
+    column: list[Value] = [Said.BLANK] * len(found.lines)
     seen = Readings()
     raws = [line.cells[at] for line in lines]
     said = read_column(found.sheet.record.kind, match.column, raws, language, seen)
@@ -106,7 +122,9 @@ def _fill(found: Table, match: Match, language: str) -> None:
         if isinstance(value, BadCell):
             line.refuse(value, name)
         elif value is not Said.BLANK:
-            line.said[name] = _in_our_unit(value, match) if match.measure else value
+            column[line.at] = _in_our_unit(value, match) if match.measure else value
+    if lines:
+        found.columns[name] = column
     found.notes.extend(_told(seen, Spot(found.name, None, match.index, shown(match.heading))))
 
 

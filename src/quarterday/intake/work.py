@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Literal, TypeVar
 
 from quarterday.core.file.entry import Origin, Place
@@ -19,7 +20,7 @@ from quarterday.intake.table import Line
 R = TypeVar("R", bound=Record)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Source:
     """The document that lines come from."""
 
@@ -27,14 +28,18 @@ class Source:
     document: str
     name: str
 
-    def origin(self, places: Iterable[Place]) -> Origin:
-        """Return the origin of a record that stands at these places of the document."""
-        return Origin(way=self.way, document=self.document, name=self.name, places=tuple(places))
+    @cached_property
+    def origin(self) -> Origin:
+        """The origin of what stands somewhere in the document."""
+        return Origin(way=self.way, document=self.document, name=self.name)
 
 
 @dataclass(slots=True)
 class Work:
-    """One account's lines by the layout's sheet, its file (None: new), and what comes of them."""
+    """One account's lines by the layout's sheet, its file (None: new), and what comes of them.
+
+    ``kinds`` are the kinds of record that the lines spoke of, once they are let go.
+    """
 
     account: str
     file: File | None
@@ -42,6 +47,7 @@ class Work:
     source: Source
     items: list[Item] = field(default_factory=list)
     faults: list[Fault] = field(default_factory=list)
+    kinds: set[str] = field(default_factory=set)
 
     def all_lines(self) -> Iterator[Line]:
         """Yield every line of the account."""
@@ -58,16 +64,17 @@ class Work:
 
     def add(self, record: Record, places: Iterable[Place]) -> None:
         """Add a record: new, changed or unchanged, with what has to be asked about it."""
-        old, origin = self.held(type(record), record.key), self.source.origin(places)
-        item = item_of(self.account, old, record, origin)
+        old = self.held(type(record), record.key)
+        item = item_of(self.account, old, record, self.source.origin, places)
         self.items.append(item)
         if self.file is not None and item.status != "unchanged":
             self.faults += questions(self.file, item, record)
 
     def let_go(self) -> None:
-        """Forget what the lines said, once it is all worked out; a book has very many."""
-        for line in self.all_lines():
-            line.said = {}
+        """Forget the lines but for their faults, once worked out: a book has very many."""
+        self.faults += [fault for line in self.all_lines() for fault in line.faults]
+        self.kinds = {of[0].of.sheet.record.kind for of in self.lines.values() if of}
+        self.lines = {}
 
 
 def says_all(line: Line) -> bool:

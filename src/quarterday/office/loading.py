@@ -17,7 +17,7 @@ from quarterday.intake.exposure import plan as exposure
 from quarterday.intake.exposure.tables import codes
 from quarterday.intake.map import match
 from quarterday.intake.parse import Parsed, parse
-from quarterday.intake.plan import Plan, plan
+from quarterday.intake.plan import NotAccepted, Plan, plan
 from quarterday.intake.preview import preview as sentences
 from quarterday.intake.preview import understood
 from quarterday.intake.profile import NO_PROFILE, Profile
@@ -97,18 +97,22 @@ def accept(
     NotAccepted when something was refused or asked and nobody accepted it; Conflict when a record
     was changed since the preview. ``watch`` sees the files go by, and how many there are.
     """
-    drafts = loading.plan.drafts(accept_with_errors=accept_with_errors)
-    if not drafts:
+    drafts = loading.plan.batches(accept_with_errors=accept_with_errors)
+    files, batches = loading.plan.accounts, _batches(drafts, loading.seen)
+    if loading.plan.needs_acceptance and not accept_with_errors:
+        raise NotAccepted
+    if not files:
         return Loaded(0, 0)
-    batches = _batches(drafts, loading.seen)
     with transaction.atomic():
         originals.put(loading.parsed.original, loading.parsed.name)
-        watched = watch(batches, len(drafts)) if watch else batches
+        watched = watch(batches, files) if watch else batches
         entries = ledger.append_many(watched, by=by)
     seals.seal()
-    return Loaded(len(drafts), entries)
+    return Loaded(files, entries)
 
 
-def _batches(drafts: Mapping[str, list[Draft]], seen: Mapping[str, int]) -> Iterator[ledger.Batch]:
-    for account, of_account in drafts.items():
+def _batches(
+    drafts: Iterator[tuple[str, list[Draft]]], seen: Mapping[str, int]
+) -> Iterator[ledger.Batch]:
+    for account, of_account in drafts:
         yield ledger.Batch(account, of_account, seen[account])
