@@ -303,7 +303,8 @@ def _cell(value: Any) -> str:  # noqa: ANN401 - a field's value
         return "yes" if value else "no"
     if isinstance(value, list | dict):
         value = json.dumps(value, ensure_ascii=False)
-    return "" if value is None else guarded(str(value))
+    is_number = isinstance(value, int | Decimal)  # a spreadsheet runs no number
+    return "" if value is None else str(value) if is_number else guarded(str(value))
 
 
 BORDEREAU = (

@@ -142,9 +142,9 @@ def bordereau(context: click.Context, /, *, month: datetime, out: Path, as_json:
 
 
 @click.command()
-@click.option("--to", "kind", type=click.Choice(["xlsx", "csv", "oed"]),
+@click.option("--to", "kind", type=click.Choice(["xlsx", "csv", "parquet", "oed"]),
               default="xlsx", show_default=True,
-              help="A workbook, a folder of CSV files, or one of Open Exposure Data.")  # fmt: skip
+              help="A workbook; or a folder: CSV, Parquet, Open Exposure Data.")  # fmt: skip
 @click.option("--out", type=click.Path(path_type=Path), required=True,
               help="The workbook or the folder to write.")  # fmt: skip
 @click.argument("files", nargs=-1)
@@ -153,6 +153,7 @@ def bordereau(context: click.Context, /, *, month: datetime, out: Path, as_json:
 def export(context: click.Context, /, *, files: tuple[str, ...], kind: str, out: Path) -> None:
     """Write the current state of FILES (default: the whole book) in a layout that load reads."""
     from quarterday.core.file.layout import SHEETS
+    from quarterday.intake.parquet import write_parquet
     from quarterday.intake.write import write_csv, write_workbook
     from quarterday.store import ledger
 
@@ -166,5 +167,8 @@ def export(context: click.Context, /, *, files: tuple[str, ...], kind: str, out:
         (file.id, held.record) for file in ledger.many(ids)
         for (of, _), held in sorted(file.held.items()) if of in kinds
     )  # fmt: skip
-    (write_workbook if kind == "xlsx" else write_csv)(records, out, screen.language)
+    if kind == "parquet":
+        write_parquet(records, out, screen.language)
+    else:
+        (write_workbook if kind == "xlsx" else write_csv)(records, out, screen.language)
     screen.say("cli-exported", n=len(ids), path=str(out))

@@ -19,10 +19,10 @@ from quarterday.intake.vocabulary import choices, marks_for, normal, words_for
 ALIKE = 88
 _CONTROLS = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff]")
 _CARRIAGE = re.compile(r"\r\n?")
-_GUARDED = re.compile(r"'(?=[=+\-@\t'])", re.DOTALL)
+_GUARDED = re.compile(r"'(?=[=+\-@\t\r'])", re.DOTALL)
 _IDS = frozenset({"account", "id", "number"})
 _MARKS = "'\\"
-_FORMULA = ("=", "+", "-", "@", "\t")
+_FORMULA = ("=", "+", "-", "@", "\t", "\r")
 
 
 def guarded(text: str, kind: CellKind = "text") -> str:

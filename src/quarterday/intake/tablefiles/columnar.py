@@ -11,7 +11,7 @@ from decimal import Decimal
 from itertools import islice
 from typing import TYPE_CHECKING, Any, BinaryIO
 
-from quarterday.core.file.layout import Cell, CellKind
+from quarterday.core.file.layout import EMPTY_LIST, Cell, CellKind, split
 from quarterday.core.money import round_to
 from quarterday.intake.tablefiles.table import Table
 
@@ -29,7 +29,7 @@ def schema(table: Table) -> pa.Schema:
     types: dict[CellKind, pa.DataType] = {
         "amount": pa.decimal128(18, 2), "number": pa.decimal128(38, 12),
         "ratio": pa.decimal128(38, 12), "integer": pa.int64(), "date": pa.date32(),
-        "yes-no": pa.bool_(),
+        "yes-no": pa.bool_(), "list": pa.list_(pa.string()),
     }  # fmt: skip
     columns = [
         pa.field(f.id, types.get(f.kind, pa.string()), metadata={"heading": f.heading})
@@ -44,13 +44,14 @@ def write(table: Table, out: BinaryIO) -> int:
 
     made, count, rows = schema(table), 0, iter(table.rows)
     with pq.ParquetWriter(out, made, compression="zstd") as writer:
-        while group := list(islice(rows, GROUP)):
-            writer.write_table(_group(table, group, made))
-            count += len(group)
+        while part := list(islice(rows, GROUP)):
+            writer.write_table(group(table, part, made))
+            count += len(part)
     return count
 
 
-def _group(table: Table, rows: Sequence[Sequence[Cell]], made: pa.Schema) -> pa.Table:
+def group(table: Table, rows: Sequence[Sequence[Cell]], made: pa.Schema) -> pa.Table:
+    """Return rows as the columns of ``made``; pyarrow's ArrowInvalid where one does not fit."""
     import pyarrow as pa
 
     columns: Iterator[Any] = zip(*rows, strict=True)
@@ -61,7 +62,7 @@ def _group(table: Table, rows: Sequence[Sequence[Cell]], made: pa.Schema) -> pa.
     return pa.Table.from_arrays(arrays, schema=made)
 
 
-def _typed(cell: Cell, kind: CellKind) -> Cell:
+def _typed(cell: Cell, kind: CellKind) -> Cell | list[str]:
     """Return a cell as its column's type has it."""
     if cell is None:
         return None
@@ -70,4 +71,6 @@ def _typed(cell: Cell, kind: CellKind) -> Cell:
         return round_to(Decimal(cell), _PLACES[kind])
     if kind in {"integer", "date", "yes-no"}:
         return cell
+    if kind == "list":
+        return [] if cell in {"", EMPTY_LIST} else list(split(str(cell)))
     return str(cell)
