@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import subprocess
 import sys
 
@@ -96,3 +97,21 @@ def test_one_coverage_is_explained_and_an_unknown_one_is_wrong_usage(run: Run) -
     wrong = run("coverages", "sewer-backups")
     assert wrong.exit_code == 2
     assert "sewer-backups" in wrong.stderr
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [
+        ("en", ["Kind of organisation: place of worship", "Language: English", "Role: treasurer",
+                "Year built: 19", "Status: "]),
+        ("fr", ["Langue : français", "Rôle : trésorier"]),
+    ],
+)  # fmt: skip
+def test_show_names_choices_and_writes_years_as_years(
+    loaded: Run, language: str, said: list[str]
+) -> None:
+    text = loaded("--language", language, "show", "HW-1001").stdout
+    assert not [one for one in said if one.casefold() not in text.casefold()], text
+    years = re.findall(r"(?:Year|Année)[^:\n]*: (.*)", text)
+    assert years
+    assert not [year for year in years if not re.fullmatch(r"\d{4}", year)]

@@ -20,6 +20,16 @@ from quarterday.intake.plan import Plan
 
 Said = Arg | Words | tuple[Arg | Words, ...]
 _IN_REFERENCE = frozenset({"coverage", "cause", "province"})
+# What only the desk and the forms write is in no sheet; these of its fields hold a catalogue's ids.
+_NAMED: Mapping[tuple[str, str], str] = {
+    ("decision", "answer"): "answer",
+    ("form returned", "form"): "paper",
+    ("answers", "form"): "paper",
+    ("package built", "language"): "language",
+    ("package sealed", "language"): "language",
+    ("organisation", "language"): "language",
+    ("contact", "language"): "language",
+}
 _COLUMNS: Mapping[tuple[str, str, str], Column] = {
     (sheet.record.kind, sheet.part or "", column.field): column
     for sheet in SHEETS
@@ -134,6 +144,14 @@ def line_name(change: Change) -> Words:
     return words("intake-line-at", line=named, location=second) if second != "*" else named
 
 
+def field_told(record: Record, field: str, value: Any) -> Said:  # noqa: ANN401 - a field's value
+    """Return a field of a record on file as it is spoken."""
+    catalogue = _NAMED.get((record.kind, field))
+    if catalogue:
+        return Term(catalogue, value)
+    return value_told(record, Change(field, None, value), value)
+
+
 def value_told(record: Record, change: Change, value: Any) -> Said:  # noqa: ANN401
     """Return a value of a field as it is spoken: an amount as money, a choice by its name."""
     column = _COLUMNS.get((record.kind, change.part, change.field))
@@ -154,7 +172,8 @@ def _one(record: Record, column: Column | None, value: Any) -> Arg | Words:  # n
         case Decimal():
             return _number(record, column, value)
         case int():
-            return str(value)  # a year has no thousands mark
+            is_count = column is not None and "year" not in column.field
+            return value if is_count else str(value)  # a year has no thousands mark
         case _:
             return _named(record, column, value)
 

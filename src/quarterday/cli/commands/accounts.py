@@ -7,6 +7,7 @@ from decimal import Decimal
 from typing import TYPE_CHECKING
 
 import click
+from pydantic import BaseModel
 
 from quarterday.cli.options import DAY, due_option, json_option, needs_store, screen_of
 from quarterday.cli.screen import Screen
@@ -14,6 +15,8 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import Record, Terms
 from quarterday.core.money import total
 from quarterday.core.words import Rate, Term
+from quarterday.intake.labels import field_label
+from quarterday.intake.preview import field_told
 from quarterday.office import plain
 
 if TYPE_CHECKING:
@@ -107,20 +110,23 @@ def _section(screen: Screen, file: File, kind: str) -> None:
         if held.record.key:
             screen.line(held.record.key, indent=2)
         for label, text in _fields(screen, held.record):
-            screen.line(screen.speech.named(label, text), indent=4)
+            screen.line(screen.speech.named(label[:1].upper() + label[1:], text), indent=4)
 
 
 def _fields(screen: Screen, record: Record) -> list[tuple[str, str]]:
     """Return the fields that are known, in words; terms say their parts as counts and a total."""
     say = screen.speech.say
     found = [
-        (screen.words(f"field-{name.replace('_', '-')}"), say(value))
+        (say(field_label(name, record.kind)), say(field_told(record, name, value)))
         for name, value in record
-        if value not in (None, "", ()) and isinstance(value, str | int | date)
+        if value not in (None, "", ()) and not _is_parts(value)
     ]
-    amounts = [(screen.words(f"field-{name.replace('_', '-')}"), screen.speech.number(value))
-               for name, value in record if hasattr(value, "quantize")]  # fmt: skip
-    return found + amounts + (_terms(screen, record) if isinstance(record, Terms) else [])
+    return found + (_terms(screen, record) if isinstance(record, Terms) else [])
+
+
+def _is_parts(value: object) -> bool:
+    """Tell whether a value is made of lines of its own, like the coverages of terms."""
+    return isinstance(value, tuple) and isinstance(value[0], BaseModel)
 
 
 def _terms(screen: Screen, terms: Terms) -> list[tuple[str, str]]:
