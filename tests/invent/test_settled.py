@@ -9,11 +9,13 @@ import pytest
 
 from quarterday.catalogue.load import reference
 from quarterday.core.file.fold import File
+from quarterday.core.file.records import Terms
 from quarterday.core.review.case import VERSIONS, Case
 from quarterday.core.terms.settling.outcomes import past_outcomes, reference_outcomes
-from quarterday.core.terms.settling.refusals import Refused
+from quarterday.core.terms.settling.refusals import Refused, check_terms
 from quarterday.core.values.cost import newest
 from quarterday.invent.account import Account
+from quarterday.invent.book import make_book
 from quarterday.invent.demo import AS_OF, tales
 
 IDS = [tale.id for tale in tales()]
@@ -59,3 +61,10 @@ def test_the_page_on_the_demo_names_each_file_whose_values_are_older_than_the_in
     text = DOCS.read_text(encoding="utf-8")
     section = text.split("## What cannot be computed", 1)[1].split("##", 1)[0]
     assert old == {id for id in IDS if id in section}
+
+
+def test_the_terms_of_an_invented_book_do_not_contradict_themselves() -> None:
+    for account in make_book(120, 7, AS_OF):
+        for record in account.records:
+            if isinstance(record, Terms):
+                check_terms(record, reference())

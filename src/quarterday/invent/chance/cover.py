@@ -72,9 +72,10 @@ def _expiring(
 ) -> Notation:
     lines = {**_sums(places), **left_out}
     if "sewer-backup" not in lines:
-        limit = dice.one((10_000, 25_000, 25_000, 50_000, 100_000))
+        drawn = dice.one((10_000, 25_000, 25_000, 50_000, 100_000))
+        limit = min(drawn, _whole(lines) or drawn)
         lines["sewer-backup"] = {"limit": limit, "price": rounded(limit**0.5, 5)}
-    if dice.chance(0.12):
+    if dice.chance(0.12) and any(place.building for place in places):
         lines["overland-flood"] = {"limit": 50_000, "price": 240}
     each: Notation = {"building": {"deductible": dice.one((1000, 2500, 2500, 5000))}}
     if dice.chance(0.35):
@@ -83,6 +84,13 @@ def _expiring(
         lines |= {key: {"qualified": False} for key in ABUSE if key not in lines}
     rates = {"building": _rate(dice, 0.0022), "contents": _rate(dice, 0.0028)}
     return {"each": each if any(p.building for p in places) else {}, "rates": rates, "lines": lines}
+
+
+def _whole(lines: Notation) -> int:
+    """Return the sum of which a sewer backup is a part: the buildings, or a renter's contents."""
+    sums = {key: line["limit"] for key, line in lines.items() if line and "@" in key}
+    buildings = [limit for key, limit in sums.items() if key.startswith("building@")]
+    return sum(buildings or sums.values())
 
 
 def _rate(dice: Dice, median: float) -> Decimal:
