@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from functools import wraps
 from typing import ParamSpec, TypeVar
 
 import click
 
 from quarterday.cli.screen import Screen
+from quarterday.core.dates import add_months
 
 P = ParamSpec("P")
 R = TypeVar("R")
@@ -33,7 +34,7 @@ class DayType(click.ParamType[date]):
 
 
 class SpanType(click.ParamType[tuple[date, date]]):
-    """Days from one to another, the second not included (2026-12-01..2027-01-01)."""
+    """A day, a month (2026-12), or days from one to another, the second not included."""
 
     name = "from..to"
 
@@ -44,14 +45,25 @@ class SpanType(click.ParamType[tuple[date, date]]):
         """Return both days, or fail with how to write them."""
         if isinstance(value, tuple):
             return value
-        first, mark, last = value.partition("..")
         try:
-            span = date.fromisoformat(first), date.fromisoformat(last)
+            span = _span(value)
         except ValueError:
-            mark = ""
-        if not mark or span[1] <= span[0]:
-            self.fail(f"{value!r}: write two days like 2026-12-01..2027-01-01.", param, ctx)
+            span = date.max, date.min
+        if span[1] <= span[0]:
+            self.fail(f"{value!r}: write a day, a month like 2026-12, or two days like "
+                      "2026-12-01..2027-01-01.", param, ctx)  # fmt: skip
         return span
+
+
+def _span(text: str) -> tuple[date, date]:
+    first, mark, last = text.partition("..")
+    if mark:
+        return date.fromisoformat(first), date.fromisoformat(last)
+    if len(text) == len("2026-12"):
+        month = date.fromisoformat(f"{text}-01")
+        return month, add_months(month, 1)
+    day = date.fromisoformat(text)
+    return day, day + timedelta(days=1)
 
 
 def today() -> date:
@@ -65,7 +77,9 @@ as_of_option = click.option(
     "--as-of", type=DAY, default=today, show_default="today", help="The day to reckon from."
 )
 due_option = click.option(
-    "--due", type=SPAN, help="Renewals from one day to another, the second not included."
+    "--due",
+    type=SPAN,
+    help="Renewals of a day, of a month (2026-12), or FROM..TO (TO not included).",
 )
 all_option = click.option("--all", "everything", is_flag=True, help="Every file of the book.")
 

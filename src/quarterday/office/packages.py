@@ -2,27 +2,42 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from concurrent.futures import Future, ProcessPoolExecutor, as_completed
+import hashlib
+import traceback
+from collections.abc import Iterable, Iterator, Sequence
+from concurrent.futures import (
+    FIRST_COMPLETED,
+    Future,
+    ProcessPoolExecutor,
+    as_completed,
+    wait,
+)
+from concurrent.futures.process import BrokenProcessPool
 from dataclasses import dataclass
 from datetime import date
 from multiprocessing import get_context
 from pathlib import Path
 from typing import Any
 
+from django.db import transaction
+
 from quarterday.core.file.entry import Draft, Origin
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import PackageBuilt
+from quarterday.core.given import Unusable
 from quarterday.core.review.case import NoRenewal
 from quarterday.core.review.review import review
-from quarterday.core.words import Words
+from quarterday.core.words import Words, words
 from quarterday.office import worker
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.reviewing import signature
+from quarterday.office.trouble import Trouble
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.package import Package, build
+from quarterday.papers.press import Unprintable
 from quarterday.store import ledger, originals, setup
 
+_WAITING = 4  # orders in the pool for each worker
 Enclosed = tuple[tuple[str, Words], ...]
 
 
@@ -126,18 +141,20 @@ def keep(composed: Composed, out: Path, by: str) -> Built:
     Building the same package again writes the same bytes and records nothing new.
     """
     name = f"{composed.file}-{composed.renewal}-{composed.language}-v{composed.version}.pdf"
-    document = originals.put(composed.pdf, name)
+    digest = hashlib.sha256(composed.pdf).hexdigest()
     record = PackageBuilt.model_validate(
         {
             "renewal": composed.renewal, "language": composed.language,
             "version": composed.version, "built_on": composed.as_of,
-            "document": document, "seq": composed.seq, "reviewer": composed.reviewer,
+            "document": digest, "seq": composed.seq, "reviewer": composed.reviewer,
         }
     )  # fmt: skip
-    if ledger.load(composed.file).get(PackageBuilt, record.key) != record:
-        draft = Draft("build", record.kind, record.key, record.body(), Origin(way="office"))
-        ledger.append(composed.file, [draft], by=by, expected_seq=None)
-    return Built(composed, document, _write(out / name, composed.pdf))
+    with transaction.atomic():
+        originals.put(composed.pdf, name)
+        if ledger.load(composed.file).get(PackageBuilt, record.key) != record:
+            draft = Draft("build", record.kind, record.key, record.body(), Origin(way="office"))
+            ledger.append(composed.file, [draft], by=by, expected_seq=None)
+    return Built(composed, digest, _write(out / name, composed.pdf))
 
 
 def _write(path: Path, data: bytes) -> Path:
@@ -153,6 +170,14 @@ def _work(order: Order, brokerage: Brokerage) -> Composed | Withheld:
         return compose(order, brokerage)
     except NoRenewal as missing:
         return Withheld(order.file, missing.words)
+    except Unusable as unfit:
+        return Withheld(order.file, words("package-unusable", file=order.file, why=unfit.words))
+    except Unprintable as unfit:
+        return Withheld(order.file, words("package-unprintable", file=order.file, why=str(unfit)))
+    except Exception as fault:  # noqa: BLE001 - one file's fault must not stop the book's night
+        at = traceback.extract_tb(fault.__traceback__)[-1]
+        where = f"{type(fault).__name__}, {Path(at.filename).name}:{at.lineno}"
+        return Withheld(order.file, words("package-failed", file=order.file, where=where))
 
 
 def batch(
@@ -160,16 +185,29 @@ def batch(
 ) -> Iterator[Built | Withheld]:
     """Build packages in ``workers`` processes, keeping each as it is finished.
 
-    Only this process writes. A run that was interrupted can be repeated: what is already there is
-    built to the same bytes and recorded once.
+    Only this process writes, and few packages wait in memory. A run that was interrupted can be
+    repeated: what is already there is built to the same bytes and recorded once. Trouble when a
+    worker was ended from outside; what was kept stays kept.
     """
     pool = ProcessPoolExecutor(
         min(workers, max(len(orders), 1)), get_context("spawn"), worker.start, (setup.current(),)
     )
     with pool:
-        waiting: list[Future[Composed | Withheld]] = [
-            pool.submit(_work, order, brokerage) for order in orders
-        ]
-        for future in as_completed(waiting):
-            made = future.result()
-            yield made if isinstance(made, Withheld) else keep(made, out, by)
+        try:
+            for made in _flowing(pool, orders, brokerage, workers * _WAITING):
+                yield made if isinstance(made, Withheld) else keep(made, out, by)
+        except BrokenProcessPool as broken:
+            raise Trouble(words("package-worker-gone")) from broken
+
+
+def _flowing(
+    pool: ProcessPoolExecutor, orders: Iterable[Order], brokerage: Brokerage, most: int
+) -> Iterator[Composed | Withheld]:
+    """Yield what comes out of the pool, with at most ``most`` orders in it."""
+    waiting: set[Future[Composed | Withheld]] = set()
+    for order in orders:
+        if len(waiting) >= most:
+            done, waiting = wait(waiting, return_when=FIRST_COMPLETED)
+            yield from (future.result() for future in done)
+        waiting.add(pool.submit(_work, order, brokerage))
+    yield from (future.result() for future in as_completed(waiting))
