@@ -113,3 +113,64 @@ def test_evidence_request_bordereau_and_export(loaded: Run, package: Path, tmp_p
     assert (again["new"], again["changed"], again["refused"]) == (0, 0, 0)
     loaded("export", "--to", "csv", "--out", str(tmp_path / "csv"), FILE)
     assert (tmp_path / "csv" / "Buildings.csv").exists()
+
+
+def test_a_form_is_shown_beside_the_pictures_of_its_pages(
+    loaded: Run, package: Path, tmp_path: Path
+) -> None:
+    form, page = filled(package, contacts__warden__phone="<b>705</b>"), tmp_path / "beside.html"
+    shown = loaded("read", form, "--beside", str(page))
+    assert str(page) in " ".join(shown.stderr.split()).replace(" ", "")
+    text = page.read_text("utf-8")
+    assert text.count("data:image/png;base64,") == 1
+    assert "705-555-0140" in text  # today
+    assert "&lt;b&gt;705&lt;/b&gt;" in text  # what came from outside is text, never markup
+    assert "<b>705" not in text
+    assert "<script" not in text
+    assert "default-src 'none'" in text
+
+
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_a_scan_is_shown_beside_the_questions_it_has_to_answer(
+    language: str, loaded: Run, package: Path, tmp_path: Path
+) -> None:
+    scan, page = tmp_path / "scan.pdf", tmp_path / "beside.html"
+    scan.write_bytes(filling.scanned(package.read_bytes(), 2))
+    assert loaded("--language", language, "read", "--enter", "contacts-form", "--file", FILE,
+                  "--as-of", DAY, "--beside", str(page), str(scan)).exit_code == 0  # fmt: skip
+    text = page.read_text("utf-8")
+    assert f'<html lang="{language}"' in text
+    assert text.count("data:image/png;base64,") == 2
+    assert "contacts.warden.phone" in text
+    assert "705-555-0140" in text
+    assert loaded("read", str(scan), "--beside", str(page)).exit_code == 1
+    assert page.read_text("utf-8").count("data:image/png;base64,") == 2
+
+
+def test_two_forms_in_two_files_get_a_page_each(loaded: Run, package: Path, tmp_path: Path) -> None:
+    form = filled(package, contacts__warden__phone="705-555-0122")
+    loaded("read", form, form, "--beside", str(tmp_path / "beside.html"))
+    assert {p.name for p in tmp_path.glob("*.html")} == {"beside-1.html", "beside-2.html"}
+
+
+def test_export_to_parquet_holds_what_the_workbook_holds(loaded: Run, tmp_path: Path) -> None:
+    import pandas as pd
+
+    assert loaded("export", "--to", "parquet", "--out", str(tmp_path / "p")).exit_code == 0
+    loaded("export", "--to", "csv", "--out", str(tmp_path / "c"))
+    for name in ("Buildings", "Claims", "Coverages", "Premiums"):
+        frame = pd.read_parquet(tmp_path / "p" / f"{name}.parquet")
+        assert len(frame) == len(pd.read_csv(tmp_path / "c" / f"{name}.csv"))
+
+
+def test_the_packages_of_a_month_and_of_a_day_are_a_run_with_a_report(
+    loaded: Run, tmp_path: Path
+) -> None:
+    renewals = {row["file"]: row["renewal"] for row in printed(loaded("list", "--json"))}
+    day = renewals[FILE]
+    for due in (day, day[:7]):
+        wanted = [file for file, of in renewals.items() if of.startswith(due)]
+        told = printed(loaded("list", "--due", due, "--json"))
+        assert {row["file"] for row in told} == set(wanted)
+    assert loaded("list", "--due", "2026-13").exit_code == 2
+    assert loaded("list", "--due", "2026-12-01..2026-12-01").exit_code == 2

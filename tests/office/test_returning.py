@@ -14,6 +14,7 @@ from tests.office.conftest import DAY
 from quarterday.catalogue.load import reference
 from quarterday.catalogue.speech import Speech
 from quarterday.core.file.entry import Draft, Origin
+from quarterday.core.file.page_code import PageCode
 from quarterday.core.file.records import (
     Answers,
     Authority,
@@ -27,6 +28,7 @@ from quarterday.core.file.records import (
     Record,
     Terms,
 )
+from quarterday.intake.forms.peek import Looked
 from quarterday.intake.forms.propose import Proposal
 from quarterday.intake.forms.recognise import Flat
 from quarterday.intake.forms.telling import sentence
@@ -458,3 +460,81 @@ def test_interests_can_be_added(every: str) -> None:
     added = ledger.load(every).get(Interest, "harbour-copiers")
     assert added is not None
     assert (added.role, added.amount) == ("lessor", Decimal("4200.00"))
+
+
+def test_each_answer_is_credited_to_who_signed_the_form_it_stands_on(every: str) -> None:
+    """A building's valve stands on the water form, a training day on the abuse declaration."""
+    held = ledger.load(every)
+    water = returning.sheet(held, "water-form", reference(), DAY, "en")[1]
+    abuse = returning.sheet(held, "abuse-form", reference(), DAY, "en")[1]
+    valve = next(n for n in water if n.startswith("buildings.") and n.endswith("backwater_valve"))
+    training = next(n for n in abuse if n.startswith("operations."))
+    other = "no" if water[valve].printed == "yes" else "yes"
+    reading = back(package(every), {
+        valve: other, training: "2026-10-10", "abuse.written": "do",
+        "water-form.confirmed.by": "Wanda Alder", "abuse-form.confirmed.by": "Abel Reed",
+        "statement-of-values.confirmed.by": "Vera Holm", "operations-form.confirmed.by": "Olga Fen",
+    })  # fmt: skip
+    assert {p.name: p.form for p in reading.proposals if p.name in {valve, training}} == {
+        valve: "water-form", training: "abuse-form",
+    }  # fmt: skip
+    take(reading)
+    returned = {r.form: r for r in ledger.load(every).all(FormReturned)}
+    assert (returned["water-form"].by, returned["water-form"].taken) == ("Wanda Alder", (valve,))
+    assert returned["abuse-form"].by == "Abel Reed"
+    assert set(returned["abuse-form"].taken) == {training, "abuse.written"}
+    assert [a.by for a in ledger.load(every).all(Answers)] == ["Abel Reed"]
+    assert valve not in returned["statement-of-values"].taken
+
+
+def test_pages_of_one_form_taken_out_are_that_form_and_nobody_else_s(every: str) -> None:
+    """The water form asks of buildings too: it is not taken for the statement of values."""
+    water = returning.sheet(ledger.load(every), "water-form", reference(), DAY, "en")[1]
+    valve = next(n for n in water if n.startswith("buildings."))
+    other = "no" if water[valve].printed == "yes" else "yes"
+    filled = filling.with_pypdf(package(every), {valve: other, "water-form.confirmed.by": "Wanda"})
+    pages = filling.extracted(filled, ("water.", "water-form."))
+    found = returning.read(pages, "water.pdf", reference(), BACK)
+    assert isinstance(found, tuple)
+    assert [(p.name, p.form) for p in found[0].proposals] == [(valve, "water-form")]
+    assert found[0].proposed.confirmed["water-form"].by == "Wanda"
+    assert found[0].proposed.filled == ("water-form",)
+    assert "statement-of-values" not in found[0].proposed.confirmed
+
+
+def test_a_new_interest_keeps_every_field_that_the_form_asks(every: str) -> None:
+    building = ledger.load(every).buildings[0].id
+    told = {
+        "name": "Harbour Copiers", "role": "lessor", "address": "4 Quay Road",
+        "location": building, "reference": "L-77", "item": "A copier", "amount": "4,200",
+    }  # fmt: skip
+    named = {f"interests.new-1.{field}": said for field, said in told.items()}
+    asked = returning.sheet(ledger.load(every), "interests-form", reference(), DAY, "en")[1]
+    assert {n for n in asked if n.startswith("interests.new-1.")} == set(named)
+    take(back(package(every), named))
+    added = ledger.load(every).get(Interest, "harbour-copiers")
+    assert added is not None
+    assert added.model_dump(exclude_none=True) == told | {
+        "id": "harbour-copiers", "amount": Decimal("4200.00"), "status": added.status,
+    }  # fmt: skip
+
+
+def test_a_scan_says_by_its_code_which_form_it_is_and_of_whom(flagship: str) -> None:
+    scan = filling.scanned(package(flagship), 60, dots=110)
+    flat = returning.read(scan, "scan.pdf", reference(), BACK)
+    assert isinstance(flat, Flat)
+    assert flat.files == (flagship,)
+    speech = Speech(reference(), "en")
+    told = [speech.say(note) for note in returning.flat_notes(flat)]
+    assert len([one for one in told if flagship in one]) == len(flat.forms) > 3
+    with pytest.raises(Trouble) as refused:
+        returning.read(scan, "scan.pdf", reference(), BACK, expected="HW-1010")
+    assert refused.value.words.id == "returns-other-file"
+
+
+def test_a_scan_of_a_form_whose_term_is_over_says_so(flagship: str) -> None:
+    code = PageCode(flagship, date(2026, 1, 15), "en", 1, 3, "contacts-form")
+    looked = Looked("scan.pdf", b"", "", 2, (), (), "")
+    flat = Flat(looked, (flagship,), ("contacts-form",), {1: code})
+    ids = [note.id for note in returning.flat_notes(flat)]
+    assert ids == ["returns-flat-code", "returns-lapsed", "returns-flat-no-code"]

@@ -59,6 +59,7 @@ class Reading:
     seen: int
     day: date
     person: str = ""
+    answers: Mapping[str, Given] = field(default_factory=dict, repr=False)
     kept: Mapping[str, FormReturned] = field(default_factory=dict, repr=False)
 
     @property
@@ -92,10 +93,37 @@ def read(
     looked = look(data, name)
     found = recognise(looked, titles(reference), ledger.files())
     if isinstance(found, Flat):
-        return found
+        return _flat(found, expected)
     if isinstance(found, Unstamped):
         found = (_by_its_feet(found, reference),)
     return tuple(_reading(one, reference, day, expected) for one in found)
+
+
+def _flat(flat: Flat, expected: str | None) -> Flat:
+    """Return a paper to be read by eye; Trouble where its codes are of another organisation."""
+    name, files = flat.looked.name, ledger.files()
+    for id in dict.fromkeys(code.file for code in flat.codes.values()):
+        if id not in files:
+            raise Trouble(words("returns-no-file", name=name, file=id))
+        if expected is not None and id != expected:
+            raise Trouble(words("returns-other-file", name=name, file=id, expected=expected))
+    return flat
+
+
+def flat_notes(flat: Flat) -> Iterator[Words]:
+    """Yield what the printed codes say: which form of which package, on which pages."""
+    for form in dict.fromkeys(code.form for code in flat.codes.values()):
+        on = {page: code for page, code in flat.codes.items() if code.form == form}
+        code = next(iter(on.values()))
+        pages = tuple(str(page) for page in on)
+        yield words("returns-flat-code", form=Term("paper", form), file=code.file, pages=pages,
+                    n=len(pages), renewal=code.renewal, version=str(code.version))  # fmt: skip
+    stamp = flat.stamp
+    if stamp and ledger.load(stamp.file).renewal != stamp.renewal:
+        yield words("returns-lapsed", renewal=stamp.renewal)
+    without = [str(n) for n in range(1, flat.looked.pages + 1) if n not in flat.codes]
+    if flat.codes and without:
+        yield words("returns-flat-no-code", pages=tuple(without), n=len(without))
 
 
 def titles(reference: Reference) -> Mapping[str, tuple[str, ...]]:
@@ -116,7 +144,7 @@ def _reading(
     built = now.get(PackageBuilt, f"{stamp.renewal}/{stamp.language}/{stamp.version}")
     if built is None or stamp.seq > now.seq:
         raise Trouble(words("returns-not-built", name=returned.looked.name, file=stamp.file))
-    then = fold(stamp.file, (e for e in ledger.entries(stamp.file) if e.seq <= stamp.seq))
+    then = _as_built(stamp)
     asked = questions(then, reference, stamp, built.built_on, returned.forms)
     context = Context(stamp, returned.answers, asked, then, now, reference, day)
     return _beside(context, returned.looked, _marks(returned.looked))
@@ -132,7 +160,16 @@ def _by_its_feet(found: Unstamped, reference: Reference) -> Returned:
     id, package = named[0]
     told = {"file": id, "renewal": package.renewal, "language": package.language,
             "version": package.version, "seq": package.seq}  # fmt: skip
-    return found.stamped(Stamp.model_validate(told))
+    stamp = Stamp.model_validate(told)
+    built_on = package.built_on
+    asked = questions(_as_built(stamp), reference, stamp, built_on, FORMS, enclosed=True)
+    forms = (asked[name].form for name in found.answers if name in asked)
+    return found.stamped(stamp, tuple(dict.fromkeys(forms)))
+
+
+def _as_built(stamp: Stamp) -> File:
+    """Return the file as it stood when the package was built."""
+    return fold(stamp.file, (e for e in ledger.entries(stamp.file) if e.seq <= stamp.seq))
 
 
 def _foot(package: PackageBuilt, reference: Reference) -> str:
@@ -160,9 +197,13 @@ def _marks(looked: Looked) -> Iterator[Words]:
 
 
 def questions(
-    file: File, reference: Reference, stamp: Stamp, as_of: date, forms: Iterable[str]
-) -> Mapping[str, Asked]:
-    """Return every question that the forms of a package put, by the name of its field."""
+    file: File, reference: Reference, stamp: Stamp, as_of: date, forms: Iterable[str],
+    *, enclosed: bool = False,
+) -> Mapping[str, Asked]:  # fmt: skip
+    """Return every question that ``forms`` put, by the name of its field.
+
+    ``enclosed`` leaves out the forms that the package of that day does not have.
+    """
     done = review(file, reference, as_of)
     setting = Setting(
         done, file, reference, house(), stamp.language, stamp.version, as_of, None
@@ -170,7 +211,7 @@ def questions(
     papers = {paper.id: paper for paper in PAPERS}
     found: dict[str, Asked] = {}
     for form in forms:
-        if form not in papers:
+        if form not in papers or (enclosed and papers[form].reason(setting) is None):
             continue
         before = len(setting.fields.described)
         papers[form].data(setting)
@@ -193,7 +234,8 @@ def _beside(context: Context, looked: Looked | None, notes: Iterable[Words]) -> 
     again = [words("returns-again", day=form.returned_on) for form in kept.values()][:1]
     return Reading(
         looked, context.stamp, replace(proposed, proposals=tuple(known)),
-        (*notes, *again, *proposed.notes), context.now.seq, context.day, kept=kept,
+        (*notes, *again, *proposed.notes), context.now.seq, context.day,
+        answers=context.answers, kept=kept,
     )  # fmt: skip
 
 

@@ -26,6 +26,7 @@ from quarterday.papers.letter import data as letter
 from quarterday.papers.motions import data as motions
 from quarterday.papers.operations_form import data as operations_form
 from quarterday.papers.options import data as options
+from quarterday.papers.page_code import codes as page_codes
 from quarterday.papers.payment_form import data as payment_form
 from quarterday.papers.premium_statement import data as premium_statement
 from quarterday.papers.setting import Data, Paper, Setting
@@ -111,7 +112,8 @@ def _data(setting: Setting, enclosed: tuple[tuple[str, Words], ...]) -> Data:
     ids = {id for id, _ in enclosed}
     papers = [{"id": letter.ID, "data": letter.data(setting, enclosed)}]
     papers += [{"id": p.id, "data": p.data(setting)} for p in PAPERS if p.id in ids]
-    return {"house": house(setting), "papers": papers}
+    codes = page_codes(setting, (id for id in FORMS if id in ids))
+    return {"house": house(setting) | {"codes": codes}, "papers": papers}
 
 
 def house(setting: Setting) -> Data:

@@ -15,6 +15,7 @@ from pathlib import Path
 import pikepdf
 from pikepdf import AttachedFileSpec, Dictionary, Name, Pdf, String
 from pikepdf.form import ExtendedAppearanceStreamGenerator, Form
+from PIL import Image
 from pypdf import PdfReader, PdfWriter
 
 Fill = Callable[[bytes, Mapping[str, str]], bytes]
@@ -82,25 +83,34 @@ def flattened(data: bytes) -> bytes:
         return saved(pdf)
 
 
-def scanned(data: bytes, pages: int = 2) -> bytes:
-    """Print and scan: pages that are pictures and nothing else."""
+def scanned(
+    data: bytes, pages: int = 2, *, first: int = 1, dots: int = 40, tilt: float = 0.0
+) -> bytes:
+    """Print and scan: pages that are pictures and nothing else.
+
+    ``dots`` an inch; ``tilt`` in degrees, as paper lies askew on the glass.
+    """
     with tempfile.TemporaryDirectory() as folder, Pdf.new() as pdf:
         source = Path(folder) / "form.pdf"
         source.write_bytes(data)
+        of = ["-f", str(first), "-l", str(first + pages - 1)]
         subprocess.run(
-            ["pdftoppm", "-r", "40", "-gray", "-jpeg", "-l", str(pages), str(source),
-             f"{folder}/page"], check=True,
-        )  # fmt: skip
+            ["pdftoppm", "-r", str(dots), "-gray", "-jpeg", *of, str(source), f"{folder}/page"],
+            check=True,
+        )
         for picture in sorted(Path(folder).glob("*.jpg")):
-            _picture_page(pdf, picture.read_bytes())
+            _picture_page(pdf, Image.open(picture), tilt)
         return saved(pdf)
 
 
-def _picture_page(pdf: Pdf, jpeg: bytes) -> None:
+def _picture_page(pdf: Pdf, picture: Image.Image, tilt: float) -> None:
+    turned = picture.convert("L").rotate(tilt, Image.Resampling.BILINEAR, fillcolor=245)
+    out = io.BytesIO()
+    turned.save(out, "JPEG", quality=60)
     page = pdf.add_blank_page(page_size=(612, 792))
-    image = pikepdf.Stream(pdf, jpeg)
+    image = pikepdf.Stream(pdf, out.getvalue())
     image.Type, image.Subtype, image.Filter = Name.XObject, Name.Image, Name.DCTDecode
-    image.Width, image.Height, image.BitsPerComponent = 340, 440, 8
+    image.Width, image.Height, image.BitsPerComponent = (*turned.size, 8)
     image.ColorSpace = Name.DeviceGray
     page.obj.Resources = Dictionary(XObject=Dictionary(Page=pdf.make_indirect(image)))
     page.contents_add(b"q 612 0 0 792 0 0 cm /Page Do Q")
@@ -109,13 +119,13 @@ def _picture_page(pdf: Pdf, jpeg: bytes) -> None:
 def without_pages(data: bytes, holding: str) -> bytes:
     """Lose every page that holds a field whose name begins with ``holding``."""
     with Pdf.open(io.BytesIO(data)) as pdf:
-        lost = [n for n, page in enumerate(pdf.pages) if _holds(page, holding)]
+        lost = [n for n, page in enumerate(pdf.pages) if holds(page, holding)]
         for number in reversed(lost):
             del pdf.pages[number]
         return saved(pdf)
 
 
-def _holds(page: pikepdf.Page, start: str) -> bool:
+def holds(page: pikepdf.Page, start: str) -> bool:
     names = [name_of(w) for w in page.obj.get("/Annots", ()) if w.get("/Subtype") == Name.Widget]
     return any(name.startswith(start) for name in names)
 
@@ -179,10 +189,15 @@ def with_changed_stamp(pdf: Pdf) -> None:
             hidden.V = String('{"file": "HW-1001", "renewal": "soon"}')
 
 
-def extracted(data: bytes) -> bytes:
-    """Take the pages with fields out of a file, as "print these pages to a file" does."""
+def extracted(data: bytes, holding: tuple[str, ...] = ("",)) -> bytes:
+    """Take the pages with fields out of a file, as "print these pages to a file" does.
+
+    ``holding`` are what the names of the fields of the wanted pages begin with.
+    """
     with tempfile.TemporaryDirectory() as folder, Pdf.open(io.BytesIO(data)) as pdf:
-        wanted = ",".join(str(n) for n, p in enumerate(pdf.pages, 1) if _holds(p, ""))
+        wanted = ",".join(
+            str(n) for n, p in enumerate(pdf.pages, 1) if any(holds(p, start) for start in holding)
+        )
         source, out = Path(folder) / "in.pdf", Path(folder) / "out.pdf"
         source.write_bytes(data)
         subprocess.run(["qpdf", "--empty", "--pages", source, wanted, "--", out], check=True)

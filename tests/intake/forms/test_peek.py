@@ -10,7 +10,7 @@ from functools import cache
 import pikepdf
 import pytest
 
-from quarterday.intake.forms import peek
+from quarterday.intake.forms import confined, peek
 from quarterday.intake.forms.recognise import Flat, Given, Returned, Unstamped, recognise
 from quarterday.intake.refusals import Unreadable
 from quarterday.papers.fields import Field
@@ -173,7 +173,7 @@ def test_a_small_file_that_unfolds_to_gigabytes_harms_nobody() -> None:
     assert (found.looked.cells, found.looked.text) == ((), "")
 
 
-GREEDY = "from quarterday.intake.forms.apart import _confine; _confine(); x = b' ' * 2 * 1024**3"
+GREEDY = "from quarterday.intake.forms.confined import confine; confine(); x = b' ' * 2 * 1024**3"
 
 
 @pytest.mark.parametrize("program", [GREEDY, "while True: pass"])
@@ -181,7 +181,7 @@ def test_reading_that_takes_too_much_is_stopped(
     program: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr(peek, "_CHILD", [sys.executable, "-c", program])
-    monkeypatch.setattr(peek, "_MOST_SECONDS", 3)
+    monkeypatch.setattr(confined, "_MOST_SECONDS", 3)
     with pytest.raises(Unreadable) as refused:
         peek.look(given.package().pdf, "form.pdf")
     assert refused.value.words.id == "returns-too-much"

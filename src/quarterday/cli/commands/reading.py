@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -32,6 +32,9 @@ Plain = dict[str, Any]
 @click.option("--enter", "form", metavar="FORM", help="Show a form's questions, to type in.")
 @click.option("--answers", type=click.Path(exists=True, dir_okay=False, path_type=Path),
               help="With --enter: what was typed, as JSON (field: answer).")  # fmt: skip
+@click.option("--beside", type=click.Path(dir_okay=False, path_type=Path),
+              metavar="PAGE.html",
+              help="Write what is proposed or asked beside the pages as pictures.")  # fmt: skip
 @click.option("--by", envvar="QUARTERDAY_USER", default="cli", show_default=True,
               help="Who reads them.")  # fmt: skip
 @as_of_option
@@ -41,7 +44,7 @@ Plain = dict[str, Any]
 def read(
     context: click.Context, /, *, paths: tuple[Path, ...], file: str | None, accept: bool,
     take: tuple[str, ...], refuse: tuple[str, ...], form: str | None, answers: Path | None,
-    by: str, as_of: date, as_json: bool,
+    beside: Path | None, by: str, as_of: date, as_json: bool,
 ) -> None:  # fmt: skip
     """Read returned forms (PDF), or with --enter type in one that came back on paper."""
     from quarterday.intake.forms.recognise import Flat
@@ -50,10 +53,12 @@ def read(
     screen = screen_of(context)
     if form and file and not answers:
         _questions(screen, file, form, as_of, as_json)
+        _side_by_side(screen, paths, beside, (file, [form]), as_of)
         return
     found = _found(screen, paths, file, form, answers, as_of, by)
     results: list[Plain] = []
-    for one in found:
+    for number, one in enumerate(found, start=1):
+        _write_beside(screen, one, _numbered(beside, number, len(found)), as_of)
         if isinstance(one, Flat):
             results.append(_flat(screen, one, as_json))
             continue
@@ -65,6 +70,62 @@ def read(
         screen.json(results)
     if any(isinstance(one, Flat) for one in found):
         sys.exit(1)
+
+
+def _numbered(path: Path | None, number: int, of: int) -> Path | None:
+    """Return a path of its own for each of several forms."""
+    return path.with_stem(f"{path.stem}-{number}") if path and of > 1 else path
+
+
+def _write_beside(screen: Screen, one: Reading | Flat, path: Path | None, as_of: date) -> None:
+    from quarterday.cli import beside
+    from quarterday.intake.forms.recognise import Flat
+    from quarterday.office import picturing
+
+    if path is None:
+        return
+    if isinstance(one, Flat):
+        file = one.files[0] if len(one.files) == 1 else ""
+        title = screen.words("returns-flat", name=one.looked.name)
+        asked = _asked(screen, file, one.forms, as_of) if file else ()
+        text = beside.entry_sheet(screen, title, picturing.pages(one.looked), asked)
+    else:
+        text = beside.sheet(screen, one, picturing.beside(one))
+    _wrote(screen, path, text)
+
+
+def _wrote(screen: Screen, path: Path, text: str) -> None:
+    path.parent.mkdir(parents=True, exist_ok=True)
+    path.write_text(text, "utf-8")
+    screen.tell("cli-beside-written", path=str(path))
+
+
+def _side_by_side(
+    screen: Screen, paths: tuple[Path, ...], out: Path | None, about: tuple[str, Sequence[str]],
+    as_of: date,
+) -> None:  # fmt: skip
+    """Write the questions of one form beside every page of the papers that hold its answers."""
+    from quarterday.cli import beside
+    from quarterday.intake.forms.peek import look
+    from quarterday.office import picturing
+
+    if out is None:
+        return
+    file, forms = about
+    looked = [look(path.read_bytes(), path.name) for path in paths]
+    pages = [page for one in looked for page in picturing.pages(one)]
+    title = screen.words("cli-read-enter", form=Term("paper", forms[0]), file=file)
+    text = beside.entry_sheet(screen, title, pages, _asked(screen, file, forms, as_of))
+    _wrote(screen, out, text)
+
+
+def _asked(screen: Screen, file: str, forms: Iterable[str], as_of: date) -> list[Asked]:
+    from quarterday.office import returning
+    from quarterday.store import ledger
+
+    held = ledger.load(file)
+    sheets = (returning.sheet(held, f, screen.reference, as_of, screen.language) for f in forms)
+    return [one for _, asked in sheets for one in asked.values()]
 
 
 def _found(

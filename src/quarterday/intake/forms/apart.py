@@ -18,14 +18,14 @@ from typing import Any
 import pikepdf
 from pikepdf import Dictionary, Name, Object, Pdf
 
-MEMORY = 1024**3  # bytes
-SECONDS = 20  # of the processor's time
+from quarterday.intake.forms.confined import BROKEN, LOCKED, confine
+
 LONGEST = 20_000  # characters of a field that are handed on
 DEEPEST = 40  # levels of fields
 MOST_TEXT = 600_000
 MOST_PAGES_OF_TEXT = 150
-LOCKED, BROKEN = 3, 4  # how the process ends when there is nothing to read
 PROGRAMS = {"/JavaScript", "/Launch", "/SubmitForm", "/ImportData", "/Rendition", "/GoToE"}
+SIDES = 4  # of a rectangle
 OFF = "Off"
 Seen = dict[str, Any]
 
@@ -76,11 +76,11 @@ def _below(part: object, depth: int) -> Iterator[str]:
 def _fields(pdf: Pdf) -> Iterator[Seen]:
     """Yield each field once for each place it has on a page, then those without a place."""
     placed = set()
-    for page in pdf.pages:
+    for number, page in enumerate(pdf.pages, start=1):
         for annotation in page.obj.get("/Annots", Dictionary()):
             if isinstance(annotation, Dictionary) and annotation.get("/Subtype") == Name.Widget:
                 placed.add(annotation.objgen)
-                yield _seen(annotation, shown=True)
+                yield _seen(annotation, shown=True) | {"page": number, "spot": _spot(annotation)}
     for leaf in _leaves(pdf.Root.get("/AcroForm", Dictionary()).get("/Fields"), set()):
         if leaf.objgen not in placed:
             yield _seen(leaf, shown=False)
@@ -111,6 +111,16 @@ def _seen(widget: Object, *, shown: bool) -> Seen:
         "state": _state(widget),
         "shown": shown,
     }
+
+
+def _spot(widget: Object) -> list[float] | None:
+    """Return the rectangle of a place on its page, in points: left, bottom, right, top."""
+    held = widget.get("/Rect")
+    sides = list(held.as_list()) if isinstance(held, pikepdf.Array) else []
+    if len(sides) != SIDES or not all(map(_is_number, sides)):
+        return None
+    left, bottom, right, top = map(float, sides)
+    return [min(left, right), min(bottom, top), max(left, right), max(bottom, top)]
 
 
 def _up(node: Object) -> Iterator[Object]:
@@ -224,17 +234,9 @@ def _hashed(text: str) -> str:
     return hashlib.sha256(text.encode("utf-8", "backslashreplace")).hexdigest()
 
 
-def _confine() -> None:
-    if sys.platform != "win32":  # there, the time the caller waits is the only bound
-        import resource
-
-        resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
-        resource.setrlimit(resource.RLIMIT_CPU, (SECONDS, SECONDS))
-
-
 def main() -> int:
     """Read stdin, write what was seen; return how the process ends."""
-    _confine()
+    confine()
     try:
         seen = look(sys.stdin.buffer.read(), with_pages="pages" in sys.argv[1:])
     except pikepdf.PasswordError:

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 import hashlib
-import subprocess
 import sys
 from dataclasses import dataclass, field
 
 from pydantic import BaseModel, ConfigDict, ValidationError
 
-from quarterday.intake.forms.apart import BROKEN, LOCKED, SECONDS
+from quarterday.intake.forms.confined import handled
 from quarterday.intake.refusals import Unreadable
 
 LARGEST = 60 * 1024**2
-_MOST_SECONDS = 2 * SECONDS
 _CHILD = [sys.executable, "-m", "quarterday.intake.forms.apart"]
 _HEAD = 1024  # bytes within which a PDF says that it is one
 
@@ -22,7 +20,8 @@ class Cell(BaseModel):
     """A field as one place shows it; ``value`` None when it cannot be handed on.
 
     ``size`` is its length in characters, ``state`` what a switch shows, ``shown`` whether the place
-    is on a page.
+    is on a page: then ``page`` counts from 1, and ``spot`` is its rectangle there in points (left,
+    bottom, right, top), None when it has none.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -33,6 +32,8 @@ class Cell(BaseModel):
     size: int
     state: str | None
     shown: bool
+    page: int | None = None
+    spot: tuple[float, float, float, float] | None = None
 
 
 class _Seen(BaseModel):
@@ -80,16 +81,8 @@ def look(data: bytes, name: str, *, with_pages: bool = False) -> Looked:
 
 
 def _seen(data: bytes, name: str, how: list[str]) -> _Seen:
+    told = handled([*_CHILD, *how], data, name)
     try:
-        done = subprocess.run(  # noqa: S603 - our own module, in our own interpreter
-            [*_CHILD, *how], input=data, capture_output=True, timeout=_MOST_SECONDS, check=False
-        )
-    except subprocess.TimeoutExpired:
-        raise Unreadable("returns-too-much", name=name) from None
-    if done.returncode:
-        reasons = {LOCKED: "returns-locked", BROKEN: "returns-broken"}
-        raise Unreadable(reasons.get(done.returncode, "returns-too-much"), name=name)
-    try:
-        return _Seen.model_validate_json(done.stdout)
+        return _Seen.model_validate_json(told)
     except ValidationError:
         raise Unreadable("returns-broken", name=name) from None

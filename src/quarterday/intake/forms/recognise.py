@@ -5,15 +5,17 @@ from __future__ import annotations
 import re
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
+from quarterday.core.file.page_code import PageCode
 from quarterday.core.words import Words, words
 from quarterday.intake.forms.mapping import AREAS, CONFIRMED
 from quarterday.intake.forms.peek import Cell, Looked
+from quarterday.intake.forms.printed import printed_codes
 from quarterday.intake.refusals import Unreadable
 
 FORM, RECORD = "_form", "_record"
@@ -35,10 +37,11 @@ class Stamp(BaseModel):
 
 @dataclass(frozen=True, slots=True)
 class Given:
-    """What a field holds: its text, or why there is none that can be relied on."""
+    """What a field holds: its text, or why there is none that can be relied on; and where it is."""
 
     text: str | None
     why: Words | None = None
+    at: tuple[Cell, ...] = field(default=(), compare=False, repr=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,11 +59,29 @@ class Returned:
 
 @dataclass(frozen=True, slots=True)
 class Flat:
-    """A document without fields: scanned or flattened, with what its words give away, if any."""
+    """A document without fields: scanned or flattened, with what its pages give away, if anything.
+
+    ``codes`` are the printed codes by page; without one, ``files`` and ``forms`` are what its words
+    name.
+    """
 
     looked: Looked
     files: tuple[str, ...]
     forms: tuple[str, ...]
+    codes: Mapping[int, PageCode] = field(default_factory=dict)
+
+    @property
+    def stamp(self) -> Stamp | None:
+        """Of which package the codes say the pages are; None without codes, or when of several."""
+        codes = self.codes.values()
+        told = {(c.file, c.renewal, c.language, c.version, c.seq) for c in codes}
+        if len(told) != 1:
+            return None
+        names = ("file", "renewal", "language", "version", "seq")
+        try:
+            return Stamp.model_validate(dict(zip(names, told.pop(), strict=True)))
+        except ValidationError:
+            return None
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,9 +93,9 @@ class Unstamped:
     forms: tuple[str, ...]
     answers: Mapping[str, Given] = field(repr=False)
 
-    def stamped(self, stamp: Stamp) -> Returned:
-        """Return the pages as the forms of the package that their feet name."""
-        return Returned(self.looked, stamp, self.forms, self.answers)
+    def stamped(self, stamp: Stamp, forms: tuple[str, ...]) -> Returned:
+        """Return the pages as ``forms`` of the package that their feet name."""
+        return Returned(self.looked, stamp, forms, self.answers)
 
 
 def recognise(
@@ -137,7 +158,7 @@ def _returned(looked: Looked, cells: Mapping[str, list[Cell]]) -> Returned:
 
 def _shown(cells: Mapping[str, list[Cell]]) -> dict[str, Given]:
     shown = {name: [c for c in of if c.shown] for name, of in cells.items()}
-    return {name: given(of) for name, of in shown.items() if of}
+    return {name: replace(given(of), at=tuple(of)) for name, of in shown.items() if of}
 
 
 def _hidden(cells: Iterable[Cell]) -> str:
@@ -170,6 +191,11 @@ def _switch(cells: list[Cell]) -> Given:
 
 
 def _flat(looked: Looked, titles: Mapping[str, Iterable[str]], files: Collection[str]) -> Flat:
+    codes = printed_codes(looked)
+    if codes:
+        of = dict.fromkeys(code.file for code in codes.values())
+        on = dict.fromkeys(code.form for code in codes.values())
+        return Flat(looked, tuple(of), tuple(on), codes)
     text = " ".join(looked.text.split())
     forms = tuple(id for id, named in titles.items() if any(t in text for t in named))
     return Flat(looked, _files(looked, files), forms)

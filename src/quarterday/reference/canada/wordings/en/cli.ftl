@@ -140,3 +140,15 @@ cli-verified-removed = Removed on lawful request: { $redacted ->
     [one] { $erased } document
    *[other] { $erased } documents
 }.
+
+
+package-unprintable = { $file }: withheld. { $why }
+package-failed = { $file }: withheld, because of a fault in the program ({ $where }). Its data is as it was; tell whoever looks after the program.
+package-worker-gone = A worker process was ended from outside, perhaps for lack of memory. Every package that was finished is kept; run the same command again and it goes on where it stopped.
+cli-run-built = { $n ->
+    [one] { $n } package built, { $drafts } as a draft
+   *[other] { $n } packages built, { $drafts } as drafts
+}; there already: { $earlier }; withheld: { $withheld }.
+cli-run-report = What was built, what was withheld and why: { $path }
+cli-run-more = and { $n } more; the report lists them all.
+package-unusable = { $file }: withheld. { $why }

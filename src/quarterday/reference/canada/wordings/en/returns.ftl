@@ -87,3 +87,33 @@ record-package-sealed = package sealed
 kind-answers = { record-answers }
 kind-request-sent = { record-request-sent }
 kind-package-sealed = { record-package-sealed }
+
+cli-beside-page = Page { $page }
+cli-beside-alt = { $n ->
+    [0] Page { $page } as it came back.
+   *[other] Page { $page } as it came back; framed and numbered: { $numbers }.
+}
+cli-beside-undrawn = Page { $page } could not be drawn. The document is kept as it came.
+cli-beside-nowhere = Said without a place on a page
+cli-beside-now = Today
+cli-beside-was = When printed
+cli-beside-said = The form says
+cli-beside-state = State
+cli-beside-change = clear: --accept takes it
+cli-beside-clash = changed meanwhile: --take takes it
+cli-beside-asks = asked: needs a person
+cli-beside-refused = refused
+cli-beside-why = Why
+cli-beside-form = Form
+cli-beside-printed = Printed in
+cli-beside-choices = Choices
+cli-beside-written = Side by side: { $path }
+
+returns-flat-code = { $n ->
+    [one] By the code printed on page { $pages }
+   *[other] By the code printed on pages { $pages }
+} it is: { $form }, file { $file }, renewal of { $renewal }, version { $version }.
+returns-flat-no-code = { $n ->
+    [one] Page { $pages } has no code that can be read
+   *[other] Pages { $pages } have no code that can be read
+}: look there too.

@@ -140,3 +140,15 @@ cli-verified-removed = Supprimé à la suite d'une demande légitime : { $redact
     [one] { $erased } document
    *[other] { $erased } documents
 }.
+
+
+package-unprintable = { $file } : trousse retenue. { $why }
+package-failed = { $file } : trousse retenue à cause d'une défaillance du programme ({ $where }). Ses données n'ont pas changé; avisez la personne qui s'occupe du programme.
+package-worker-gone = Un processus de travail a été arrêté de l'extérieur, peut-être par manque de mémoire. Chaque trousse terminée est gardée; relancez la même commande et elle reprendra où elle s'est arrêtée.
+cli-run-built = { $n ->
+    [one] { $n } trousse produite, dont { $drafts } à l'état d'ébauche
+   *[other] { $n } trousses produites, dont { $drafts } à l'état d'ébauche
+}; déjà là : { $earlier }; retenues : { $withheld }.
+cli-run-report = Ce qui a été produit, ce qui a été retenu et pourquoi : { $path }
+cli-run-more = et { $n } autres; le rapport les nomme toutes.
+package-unusable = { $file } : trousse retenue. { $why }

@@ -87,3 +87,33 @@ record-package-sealed = envoi scellé
 kind-answers = { record-answers }
 kind-request-sent = { record-request-sent }
 kind-package-sealed = { record-package-sealed }
+
+cli-beside-page = Page { $page }
+cli-beside-alt = { $n ->
+    [0] La page { $page } telle qu'elle est revenue.
+   *[other] La page { $page } telle qu'elle est revenue; encadré et numéroté : { $numbers }.
+}
+cli-beside-undrawn = La page { $page } n'a pas pu être dessinée. Le document est gardé tel quel.
+cli-beside-nowhere = Dit sans place sur une page
+cli-beside-now = Aujourd'hui
+cli-beside-was = À l'impression
+cli-beside-said = Le formulaire dit
+cli-beside-state = État
+cli-beside-change = clair : --accept le prend
+cli-beside-clash = modifié entre-temps : --take le prend
+cli-beside-asks = à trancher par une personne
+cli-beside-refused = écarté
+cli-beside-why = Pourquoi
+cli-beside-form = Formulaire
+cli-beside-printed = Imprimé d'avance
+cli-beside-choices = Choix
+cli-beside-written = Côte à côte : { $path }
+
+returns-flat-code = { $n ->
+    [one] D'après le code imprimé à la page { $pages }
+   *[other] D'après le code imprimé aux pages { $pages }
+}, c'est : { $form }, dossier { $file }, renouvellement du { $renewal }, version { $version }.
+returns-flat-no-code = { $n ->
+    [one] La page { $pages } n'a pas de code lisible
+   *[other] Les pages { $pages } n'ont pas de code lisible
+} : regardez-y aussi.
