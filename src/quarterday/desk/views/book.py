@@ -21,7 +21,6 @@ from quarterday.store.book import Asked
 MONTH = re.compile(r"[0-9]{4}-(0[1-9]|1[0-2])")
 FIELDS = ("office", "broker", "province", "first", "last")
 EVERY = "all"
-SHORT = 20  # rows of a table that is open at first
 
 
 def _asked(query: QueryDict) -> Asked:
@@ -83,9 +82,8 @@ def _topic(topic: Topic, tell: Teller) -> dict[str, Any]:
     rows = [[tell.shown(row[at], field) for at, field in fields] for row in topic.table.rows]
     return {
         "topic": topic,
-        "heads": [(field.heading, field.kind != "text") for _, field in fields],
+        "heads": [field.heading for _, field in fields],
         "rows": rows,
-        "is_short": len(rows) <= SHORT,
     }
 
 

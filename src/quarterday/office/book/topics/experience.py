@@ -67,7 +67,7 @@ def causes(tell: Teller, sums: Sums) -> Topic:
     bars = [_cause_bar(tell, cause, row, is_water=cause in water) for cause, row in rows]
     return Topic(
         "causes", made.title, message, chart(tell, "causes", message, WATER, bars), made,
-        ("name", "claims", "incurred", "share"), tuple(_notes(tell, sums)),
+        ("name", "claims", "incurred", "share"), tuple(_notes(tell, sums, "causes")),
     )  # fmt: skip
 
 
@@ -106,7 +106,7 @@ def _topic(what: By, tell: Teller, sums: Sums) -> Topic:
     shown = (first[-1][0], "files", "claims", "earned", "capped_ratio")
     return Topic(
         what.topic, made.title, message, chart(tell, what.topic, message, KEYS, bars), made,
-        shown, tuple(_notes(tell, sums)),
+        shown, tuple(_notes(tell, sums, "experience")),
     )  # fmt: skip
 
 
@@ -158,8 +158,8 @@ def _message(tell: Teller, what: By, rows: Rows) -> str:
                     share=Rate(ratio(row.capped, row.premium) or Decimal(0), 0))  # fmt: skip
 
 
-def _notes(tell: Teller, sums: Sums) -> Iterator[str]:
-    yield tell.say("experience-note", cap=_cap(tell))
+def _notes(tell: Teller, sums: Sums, what: str) -> Iterator[str]:
+    yield tell.say(f"book-{what}-note", cap=_cap(tell))
     left_out = sum(row.no_premium for row in sums.files.values())
     if left_out:
         yield tell.say("experience-left-out-no-premium", n=left_out)

@@ -75,10 +75,12 @@ book-experience-largest = { $name }, with the most premium: claims cost { $share
     [one] one claim
    *[other] { $claims } claims
 }).
-book-experience-bar = { $share } of premium, { $claims ->
+book-experience-bar = { $share }, { $claims ->
     [one] one claim
    *[other] { $claims } claims
 }
+book-causes-note = Cost: paid and set aside, less recovered, as the insurers bear it; capped: each claim counted up to { $cap }. Share: of what all claims cost.
+book-experience-note = Premium: that of the terms that end now, for each year that passed; earlier prices are seldom on file. Ratio: what claims cost the insurers, of that premium; capped: each claim counted up to { $cap }. A ratio of few claims says little.
 book-offers-message = { $offered ->
     [0] The offers on file hold no options.
     [one] One option was offered: { $taken } taken, { $left } declined, { $open } not decided.

@@ -76,10 +76,12 @@ book-experience-largest = { $name }, où la prime est la plus forte : les sinist
     [one] un sinistre
    *[other] { $claims } sinistres
 }).
-book-experience-bar = { $share } de la prime, { $claims ->
+book-experience-bar = { $share }, { $claims ->
     [one] un sinistre
    *[other] { $claims } sinistres
 }
+book-causes-note = Coût : payé et réservé, moins ce qui est recouvré, tel que les assureurs le supportent; plafonné : chaque sinistre compté jusqu'à { $cap }. Part : de ce que coûtent tous les sinistres.
+book-experience-note = Prime : celle des conditions qui prennent fin, pour chaque année écoulée; les prix d'avant sont rarement au dossier. Rapport : ce que les sinistres coûtent aux assureurs, sur cette prime; plafonné : chaque sinistre compté jusqu'à { $cap }. Un rapport fondé sur peu de sinistres dit peu.
 book-offers-message = { $offered ->
     [0] Les offres au dossier ne contiennent aucune option.
     [one] Une option a été offerte : { $taken } acceptée, { $left } refusée, { $open } non décidée.
@@ -88,7 +90,7 @@ book-offers-message = { $offered ->
     [0] { "" }
    *[other] Ce qui a été refusé aurait coûté { $price } par an.
 }
-book-offers-bar = acceptées { $taken }, refusées { $left }, sur { $offered }
+book-offers-bar = { $taken } oui, { $left } non, sur { $offered }
 book-offers-other = autres questions de l'ordre du jour
 book-offers-note = Pour les renouvellements en cours. Non décidé : sans réponse, remis à plus tard, ou question à nous poser. Une réponse donnée à plusieurs options à la fois compte comme une autre question.
 book-cover-none = Chaque organisme a les garanties dont on sait qu'il a besoin.
