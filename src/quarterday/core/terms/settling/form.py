@@ -14,7 +14,7 @@ from pydantic import Field
 
 from quarterday.core.dates import add_years
 from quarterday.core.file.records import Terms
-from quarterday.core.file.records.base import Amount, Number, Part, Slug
+from quarterday.core.file.records.base import LATEST, Amount, Number, Part, Slug
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.given import read
 from quarterday.core.terms.losses.loss import Loss
@@ -59,7 +59,7 @@ def given(told: Mapping[str, object]) -> Given:
 def _with_defaults(terms: Mapping[str, object]) -> Plain:
     filled = {"stage": "issued", **terms}
     start, end = _day(terms.get("start")), _day(terms.get("end"))
-    if start is not None and "end" not in terms:
+    if start is not None and start < LATEST and "end" not in terms:
         filled["end"] = add_years(start, 1)
     if start is not None and end is not None and end <= start:
         raise refused("period", start=start, end=end)
