@@ -78,7 +78,7 @@ def test_the_familiar_number(canada: Reference) -> None:
 
 def test_limited_means_of_the_published_table(canada: Reference) -> None:
     """Loss Data Analytics, appendix: Pareto of shape 3 and scale 200, to a hundredth."""
-    given = {"distribution": "pareto", "shape": 3, "scale": 200, "at": [100, 250, 500, 1000]}
+    given = {"distribution": "pareto", "alpha": 3, "theta": 200, "at": [100, 250, 500, 1000]}
     found = calc.limited_mean(given, canada)["limited_means"]
     assert [float(v) for v in found.values()] == pytest.approx(
         [55.55, 80.25, 91.84, 97.22], abs=0.0101
@@ -87,7 +87,7 @@ def test_limited_means_of_the_published_table(canada: Reference) -> None:
 
 def test_what_a_deductible_keeps_with_inflation(canada: Reference) -> None:
     """Loss Data Analytics 3: exponential 1,000 and 5 % more, over 100, at most 500: 361.66."""
-    given = {"distribution": "exponential", "mean": 1000, "factor": "1.05",
+    given = {"distribution": "exponential", "theta": 1000, "factor": "1.05",
              "deductible": 100, "limit": 500}  # fmt: skip
     done = calc.limited_mean(given, canada)
     assert float(done["paid"]) == pytest.approx(361.66, abs=0.01)
@@ -96,9 +96,61 @@ def test_what_a_deductible_keeps_with_inflation(canada: Reference) -> None:
 
 
 @pytest.mark.parametrize(
+    ("limit", "mean"), [(100, 55.55), (250, 80.25), (500, 91.84), (1000, 97.22), (None, 100)]
+)
+def test_the_mean_is_of_what_counts_up_to_the_limit(
+    canada: Reference, limit: int | None, mean: float
+) -> None:
+    """The same table; without a limit the mean is that of all losses."""
+    given = {"distribution": "pareto", "alpha": 3, "theta": 200} | (
+        {} if limit is None else {"limit": limit}
+    )
+    done = calc.limited_mean(given, canada)
+    assert float(done["mean"]) == pytest.approx(mean, abs=0.0101)
+    assert float(done["unlimited"]) == pytest.approx(100)
+
+
+def rows(*, weighted: bool) -> dict[str, Any]:
+    five = states(weighted=weighted)
+    given: dict[str, Any] = {"values": [[str(v) for v in s.values] for s in five]}
+    return given | ({"weights": [[str(w) for w in s.weights or ()] for s in five]} if weighted
+                    else {})  # fmt: skip
+
+
+def test_rows_of_values_and_weights_come_out_as_lists(canada: Reference) -> None:
+    """The actuar package's vignette: 1684, 89639, 139120026; premiums computed from its data."""
+    done = calc.credibility(rows(weighted=True), canada)
+    assert (round(float(done["collective"])), round(float(done["between"]))) == (1684, 89639)
+    assert round(float(done["within"])) == 139120026
+    assert list(map(float, done["weights"])) == pytest.approx(
+        [0.98474, 0.92764, 0.89848, 0.72791, 0.95879], abs=1e-5
+    )
+    assert [round(float(e), 2) for e in done["estimates"]] == [
+        2055.17, 1523.71, 1793.44, 1442.97, 1603.29]  # fmt: skip
+
+
+def test_rows_without_weights_are_weighed_alike(canada: Reference) -> None:
+    """The same vignette: 1671, 72310, 46040."""
+    done = calc.credibility(rows(weighted=False), canada)
+    names = ("collective", "between", "within")
+    assert [round(float(done[name])) for name in names] == [1671, 72310, 46040]
+
+
+@pytest.mark.parametrize("field", ["values", "weights"])
+def test_a_null_is_a_period_that_nobody_observed(canada: Reference, field: str) -> None:
+    given = {"values": [["1", "2", "9"], ["4", "5", "6"]],
+             "weights": [["1", "1", "1"], ["1", "1", "1"]]}  # fmt: skip
+    short = {"values": [["1", "2"], ["4", "5", "6"]], "weights": [["1", "1"], ["1", "1", "1"]]}
+    given[field][0][2] = None  # type: ignore[call-overload]
+    assert calc.credibility(given, canada) == calc.credibility(short, canada)
+
+
+@pytest.mark.parametrize(
     ("given", "id"),
     [
-        ({}, "given-choice"),
+        ({}, "given-missing"),
+        ({"values": [["1", "2"], ["3"]], "weights": [["1", "1"], ["1", "1"]]}, "risk-rows-differ"),
+        ({"values": []}, "given-wrong"),
         ({"model": "other"}, "given-choice"),
         ({"model": "buhlmann"}, "given-missing"),
         ({"model": "buhlmann", "groups": {}, "x": 1}, "given-wrong"),
@@ -106,10 +158,10 @@ def test_what_a_deductible_keeps_with_inflation(canada: Reference) -> None:
         (groups("buhlmann", {"A": [1, 2], "B": [2]}, A=[1, 1]), "risk-no-weights"),
         (groups("buhlmann-straub", {"A": [1, 2], "B": [2]}, A=[1]), "risk-weights-count"),
         ({"model": "gamma-poisson", "claims": 1, "years": -1, "mean": 1, "prior_years": 1},
-         "given-wrong"),
+         "given-ge"),
         ({"model": "gamma-poisson", "claims": 1, "years": 1, "mean": 1, "prior_years": 0},
-         "given-wrong"),
-        ({"model": "full", "chance": 1, "within": "0.1"}, "given-wrong"),
+         "given-gt"),
+        ({"model": "full", "chance": 1, "within": "0.1"}, "given-lt"),
     ],
 )  # fmt: skip
 def test_credibility_refuses_what_it_cannot_use(
@@ -126,13 +178,13 @@ def test_credibility_refuses_what_it_cannot_use(
     ("given", "id"),
     [
         ({"distribution": "normal"}, "given-choice"),
-        ({"distribution": "pareto", "shape": 2}, "risk-distribution-needs"),
-        ({"distribution": "gamma", "shape": 2, "scale": 1, "mu": 1}, "risk-distribution-needs"),
-        ({"distribution": "pareto", "shape": 1, "scale": 1}, "risk-no-mean"),
-        ({"distribution": "exponential", "mean": 0}, "given-wrong"),
-        ({"distribution": "exponential", "mean": 1.5}, "given-number"),
-        ({"distribution": "exponential", "mean": 1, "deductible": -1}, "given-wrong"),
-        ({"distribution": "exponential", "mean": 1, "share": 2}, "given-wrong"),
+        ({"distribution": "pareto", "alpha": 2}, "risk-distribution-needs"),
+        ({"distribution": "gamma", "alpha": 2, "theta": 1, "mu": 1}, "risk-distribution-needs"),
+        ({"distribution": "pareto", "alpha": 1, "theta": 1}, "risk-no-mean"),
+        ({"distribution": "exponential", "theta": 0}, "given-gt"),
+        ({"distribution": "exponential", "theta": 1.5}, "given-number"),
+        ({"distribution": "exponential", "theta": 1, "deductible": -1}, "given-ge"),
+        ({"distribution": "exponential", "theta": 1, "share": 2}, "given-le"),
     ],
 )
 def test_limited_means_refuse_what_they_cannot_use(
@@ -146,7 +198,7 @@ def test_limited_means_refuse_what_they_cannot_use(
 
 
 def test_a_largest_loss_gives_any_distribution_a_mean(canada: Reference) -> None:
-    given = {"distribution": "pareto", "shape": 1, "scale": 100, "most": 100}
+    given = {"distribution": "pareto", "alpha": 1, "theta": 100, "most": 100}
     assert float(calc.limited_mean(given, canada)["mean"]) == pytest.approx(69.3147, abs=1e-4)
 
 

@@ -60,6 +60,16 @@ class GroupsInputs(Part):
     groups: Annotated[Mapping[str, GroupInputs], Field(min_length=1)]
 
 
+class RowsInputs(Part):
+    """Groups as rows: ``values`` by period, and their ``weights``; null where nothing was seen.
+
+    ``model`` is ``buhlmann-straub`` where there are weights, else ``buhlmann``.
+    """
+
+    values: Annotated[tuple[tuple[Number | None, ...], ...], Field(min_length=1)]
+    weights: tuple[tuple[Zero | None, ...], ...] | None = None
+
+
 class PoissonInputs(Part):
     """A record of ``claims`` in ``years`` beside a prior of ``mean`` claims a year.
 
@@ -92,9 +102,12 @@ class ModelInputs(Part):
 def credibility(given: Mapping[str, object], _reference: Reference) -> Done:
     """Return what a record is worth beside others, by ``model``, and ``steps``.
 
-    See GroupsInputs, PoissonInputs and FullInputs for what each model needs. Unusable for an
-    unknown key, groups that show no variance, or numbers that cannot be.
+    Without a model, groups as rows. See RowsInputs, GroupsInputs, PoissonInputs and FullInputs for
+    what each needs. Unusable for an unknown key, groups that show no variance, or numbers that
+    cannot be.
     """
+    if "model" not in given:
+        return _of_rows(given)
     model = read(ModelInputs, {"model": given.get("model", "")}).model
     return _MODELS[model](given)
 
@@ -117,6 +130,30 @@ def _of_groups(given: Mapping[str, object]) -> Done:
             for name, group in zip(inputs.groups, done.groups, strict=True)
         },
         "steps": tuple(_group_steps(inputs, done)),
+    }
+
+
+def _of_rows(given: Mapping[str, object]) -> Done:
+    """Return the same for rows, with a list of credibilities and one of estimates."""
+    inputs = read(RowsInputs, given)
+    weights = inputs.weights
+    if weights is not None and list(map(len, weights)) != list(map(len, inputs.values)):
+        raise Unusable(words("risk-rows-differ"))
+    groups = {}
+    for n, row in enumerate(inputs.values):
+        own = weights[n] if weights else (None,) * len(row)
+        seen = [v if weights is None or w is not None else None
+                for v, w in zip(row, own, strict=True)]  # fmt: skip
+        groups[str(n + 1)] = {"values": seen} | (
+            {"weights": [w or Decimal(0) for w in own]} if weights else {}
+        )
+    done = _of_groups({"model": "buhlmann-straub" if weights else "buhlmann", "groups": groups})
+    found = done["groups"].values()
+    return {
+        **{name: done[name] for name in ("collective", "within", "between", "k")},
+        "weights": [group["credibility"] for group in found],
+        "estimates": [group["estimate"] for group in found],
+        "steps": done["steps"],
     }
 
 
@@ -185,17 +222,17 @@ _MODELS: Mapping[str, Callable[[Mapping[str, object]], Done]] = {
 class LimitedInputs(Part):
     """What ``calc limited-mean`` needs: a distribution, and what is paid of each loss.
 
-    ``lognormal`` takes ``mu`` and ``sigma``; ``pareto`` and ``gamma`` take ``shape`` and ``scale``;
-    ``exponential`` takes ``mean``. ``most`` is the largest loss there can be. ``limit`` is the most
-    that is paid, ``share`` the part paid of what is over the ``deductible``.
+    ``lognormal`` takes ``mu`` and ``sigma``; ``pareto`` and ``gamma`` take ``alpha``, their shape,
+    and ``theta``, their scale; ``exponential`` takes ``theta``, its mean. ``most`` is the largest
+    loss there can be. ``limit`` is the most that is paid, ``share`` the part paid of what is over
+    the ``deductible``.
     """
 
     distribution: Literal["lognormal", "pareto", "gamma", "exponential"]
     mu: Number | None = None
     sigma: Positive | None = None
-    shape: Positive | None = None
-    scale: Positive | None = None
-    mean: Positive | None = None
+    alpha: Positive | None = None
+    theta: Positive | None = None
     most: Positive | None = None
     factor: Positive = Decimal(1)
     at: tuple[Zero, ...] = ()
@@ -206,9 +243,9 @@ class LimitedInputs(Part):
 
 _NEEDS: Mapping[str, tuple[str, ...]] = {
     "lognormal": ("mu", "sigma"),
-    "pareto": ("shape", "scale"),
-    "gamma": ("shape", "scale"),
-    "exponential": ("mean",),
+    "pareto": ("alpha", "theta"),
+    "gamma": ("alpha", "theta"),
+    "exponential": ("theta",),
 }
 _MAKE: Mapping[str, Callable[..., Severity]] = {
     "lognormal": Lognormal,
@@ -219,11 +256,12 @@ _MAKE: Mapping[str, Callable[..., Severity]] = {
 
 
 def limited_mean(given: Mapping[str, object], _reference: Reference) -> Done:
-    """Return the mean, the limited means ``at`` the amounts asked, and what is paid and kept.
+    """Return the ``mean`` of what counts up to the limit, and what is paid and kept.
 
-    Of one loss: ``paid`` and ``kept`` are means over all losses, ``paid_when_paid`` over those that
-    something is paid of, ``eliminated`` the share of all losses that the deductible keeps. Unusable
-    for parameters that the distribution does not have or that leave it without a mean.
+    ``unlimited`` is the mean of all, ``limited_means`` those ``at`` the amounts asked. Of one loss
+    ``paid`` and ``kept`` are means over all losses, ``paid_when_paid`` over those that something is
+    paid of, ``eliminated`` the share of all losses that the deductible keeps. Unusable for
+    parameters that the distribution does not have or that leave it without a mean.
     """
     inputs = read(LimitedInputs, given)
     severity = _severity(inputs)
@@ -232,7 +270,8 @@ def limited_mean(given: Mapping[str, object], _reference: Reference) -> Done:
     paid, kept = paid_mean(severity, layer), borne_mean(severity, layer)
     over = float(severity.beyond(layer.deductible))
     return {
-        "mean": _text(severity.mean),
+        "mean": _text(float(severity.limited_mean(limit))),
+        "unlimited": _text(severity.mean),
         "limited_means": {f"{at:f}": _text(float(severity.limited_mean(float(at))))
                           for at in inputs.at},
         "paid": _text(paid),
@@ -245,7 +284,7 @@ def limited_mean(given: Mapping[str, object], _reference: Reference) -> Done:
 
 def _severity(inputs: LimitedInputs) -> Severity:
     needs = _NEEDS[inputs.distribution]
-    told = {name: getattr(inputs, name) for name in ("mu", "sigma", "shape", "scale", "mean")}
+    told = {name: getattr(inputs, name) for name in ("mu", "sigma", "alpha", "theta")}
     if {name for name, value in told.items() if value is not None} != set(needs):
         raise Unusable(
             words("risk-distribution-needs", distribution=inputs.distribution, names=needs)
@@ -255,7 +294,7 @@ def _severity(inputs: LimitedInputs) -> Severity:
     if inputs.most is not None:
         return Capped(found, float(inputs.most))
     if found.mean == float("inf"):
-        raise Unusable(words("risk-no-mean", shape=inputs.shape or Decimal(0)))
+        raise Unusable(words("risk-no-mean", shape=inputs.alpha or Decimal(0)))
     return found
 
 

@@ -15,6 +15,7 @@ risk-weight = { $case ->
 
 ## Credibility on its own
 
+risk-rows-differ = Values and weights do not have the same rows and periods. Give each value its weight, null where nothing was seen.
 risk-weights-count = A group has { $values } values and { $weights } weights. Give each value its weight.
 risk-weights-negative = A weight is below zero. A weight is how much was observed; use 0 for a period that was not.
 risk-two-groups = { $groups ->

@@ -15,6 +15,7 @@ risk-weight = { $case ->
 
 ## Credibility on its own
 
+risk-rows-differ = Les valeurs et les poids n'ont pas les mêmes rangées et périodes. Donnez à chaque valeur son poids, null là où rien n'a été vu.
 risk-weights-count = Un groupe a { $values } valeurs et { $weights } poids. Donnez son poids à chaque valeur.
 risk-weights-negative = Un poids est négatif. Le poids dit combien on a observé; mettez 0 pour une période sans observation.
 risk-two-groups = { $groups ->
