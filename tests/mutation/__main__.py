@@ -21,6 +21,7 @@ from tests.mutation.trial import Fate, fate, steady
 ROOT = Path(__file__).parents[2]
 CORE = ROOT / "src" / "quarterday" / "core"
 TESTS = "tests/core"
+STEP = 10  # mutants between two words on how far it came
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,8 +63,10 @@ def chosen(found: Sequence[Mutant], sample: int | None, seed: int) -> list[Mutan
 
 
 def tried(mutants: Sequence[Mutant], tests: Sequence[str], seconds: int) -> Iterator[Fate]:
-    """Yield the fate of each mutant, and print it where it was not killed."""
-    for mutant in mutants:
+    """Yield the fate of each mutant; print it where it was not killed, and how far it came."""
+    for number, mutant in enumerate(mutants):
+        if number and number % STEP == 0:
+            click.echo(f"{number} of {len(mutants)} tried", err=True)
         told = fate(mutant, tests, seconds)
         if told != "killed":
             place = f"{mutant.path.relative_to(ROOT)}:{mutant.line}"
@@ -75,15 +78,16 @@ def tried(mutants: Sequence[Mutant], tests: Sequence[str], seconds: int) -> Iter
 @click.argument("name", type=click.Choice(list(TARGETS)))
 @click.option("--sample", type=click.IntRange(min=1), help="Try so many; default: all.")
 @click.option("--seed", default=1, show_default=True, help="Which sample.")
+@click.option("--skip", default=0, help="Begin after so many: a run that was cut off goes on.")
 @click.option("--seconds", default=120, show_default=True, help="Processor seconds a mutant.")
-def main(name: str, sample: int | None, seed: int, seconds: int) -> None:
+def main(name: str, sample: int | None, seed: int, skip: int, seconds: int) -> None:
     """Make the code of NAME wrong in one place after the other; count how often a test notices."""
     target = TARGETS[name]
     steady()
     if fate(None, target.tests, seconds * 2) != "survived":
         raise click.ClickException("The tests fail as it is; mend that first.")
     found = target.mutants()
-    counts = Counter(tried(chosen(found, sample, seed), target.tests, seconds))
+    counts = Counter(tried(chosen(found, sample, seed)[skip:], target.tests, seconds))
     noticed, total = counts["killed"] + counts["too long"], counts.total()
     click.echo(f"{name}: {noticed} of {total} noticed ({noticed / total:.1%}), of {len(found)} "
                f"mutants in all; {dict(counts)}")  # fmt: skip
