@@ -27,11 +27,11 @@ LOOKS = tuple(product(WIDTHS, SHADES, LANGUAGES))
 PATIENCE = 30.0  # seconds until the server must answer
 
 
-def visitors_of(store: Path) -> Mapping[str, tuple[str, str]]:
+def visitors_of(store: str) -> Mapping[str, tuple[str, str]]:
     """Return by role the address and the new password of who may sign in to a demo."""
     from quarterday.store import setup
 
-    setup.configure(str(store))
+    setup.configure(store)
     from quarterday.office.demo_people import demo_day, visitors
 
     day = demo_day()
@@ -41,13 +41,13 @@ def visitors_of(store: Path) -> Mapping[str, tuple[str, str]]:
 
 
 @contextmanager
-def served(store: Path) -> Iterator[str]:
-    """Serve a store while the pictures are taken, and yield its address."""
+def served(store: str, workers: int = 1) -> Iterator[str]:
+    """Serve a store for a while, and yield its address."""
     with socket.socket() as free:
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
-    command = [sys.executable, "-m", "quarterday.cli", "--store", str(store), "serve"]
-    server = subprocess.Popen([*command, "--port", str(port), "--workers", "1"])
+    command = [sys.executable, "-m", "quarterday.cli", "--store", store, "serve"]
+    server = subprocess.Popen([*command, "--port", str(port), "--workers", str(workers)])
     try:
         _wait_for(port)
         yield f"http://127.0.0.1:{port}"
@@ -112,8 +112,8 @@ def main(demo: Path, out: Path, names: tuple[str, ...], looks: tuple[str, ...]) 
     """Photograph the desk of a demo: every scene, or those named."""
     out.mkdir(parents=True, exist_ok=True)
     chosen = [look for look in LOOKS if not looks or "-".join(look) in looks]
-    people = visitors_of(demo / "store")
-    with served(demo / "store") as base, sync_playwright() as playwright:
+    people = visitors_of(str(demo / "store"))
+    with served(str(demo / "store")) as base, sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
         for path in photograph(browser, base, people, names or sorted(SCENES), chosen, out):
             click.echo(path)

@@ -116,6 +116,24 @@ def test_a_rate_rounds_half_up(ratio: Decimal, decimals: int) -> None:
     assert said == (ratio * 100).quantize(unit, rounding=ROUND_HALF_UP)
 
 
+@pytest.mark.parametrize(
+    ("ratio", "en", "fr"),
+    [
+        ("0.198", "+19.8%", f"+19,8{NB}%"),
+        ("0.02", "+2.0%", f"+2,0{NB}%"),
+        ("-0.108", "−10.8%", f"−10,8{NB}%"),
+        ("0.0004", "0.0%", f"0,0{NB}%"),
+        ("12.5", "+1,250.0%", f"+1{NB}250,0{NB}%"),
+    ],
+)
+def test_a_change_has_its_sign_and_as_many_decimals_as_its_neighbours(
+    ratio: str, en: str, fr: str
+) -> None:
+    """A minus sign is as wide as a plus (the Unicode standard's mathematical operators)."""
+    assert formats.change(Rate(Decimal(ratio)), "en") == en
+    assert formats.change(Rate(Decimal(ratio)), "fr") == fr
+
+
 def test_a_date_is_written_out() -> None:
     assert formats.day(date(2026, 11, 25), "en") == "November 25, 2026"
     assert formats.day(date(2026, 11, 25), "fr") == "25 novembre 2026"

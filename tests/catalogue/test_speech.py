@@ -203,6 +203,16 @@ def test_a_fact_tells_where_it_came_from_down_to_the_row(english: Speech, french
     assert french.parts(fact).how.startswith("Tiré du classeur book.xlsx (Ann Ode), le 1er sept")
 
 
+def test_rows_that_follow_each_other_are_told_as_one_run(english: Speech, french: Speech) -> None:
+    rows = [("Coverages", 5), ("Coverages", 6), ("Coverages", 7), ("Coverages", 9), ("Terms", 10)]
+    places = tuple(Place(sheet=sheet, row=row) for sheet, row in rows)
+    origin = Origin(way="workbook", places=places)
+    assert english.origin(origin, date(2026, 9, 1)).endswith(
+        "(sheet Coverages, rows 5 to 7, sheet Coverages, row 9 and sheet Terms, row 10)"
+    )
+    assert "feuille Coverages, lignes 5 à 7" in french.origin(origin, date(2026, 9, 1))
+
+
 def test_a_sheet_without_a_row_is_not_given_one(english: Speech) -> None:
     origin = Origin(way="workbook", places=(Place(sheet="Buildings"),))
     assert english.origin(origin, date(2026, 9, 1)) == "From the workbook, September 1, 2026"

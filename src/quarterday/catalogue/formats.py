@@ -17,6 +17,7 @@ from quarterday.core.words import Rate
 
 _LOCALES = {"en": "en_CA", "fr": "fr_CA"}
 _MOST_DECIMALS = 6
+MINUS = "\N{MINUS SIGN}"  # as wide as a plus sign
 _KEPT = 20_000  # what was written once is written again on the next page
 
 
@@ -65,6 +66,15 @@ def rate(ratio: Rate, language: str) -> str:
     sign = "\N{NO-BREAK SPACE}%" if language == "fr" else "%"
     pattern = _number_pattern(ratio.decimals, sign)
     return str(pattern.apply(_rounded(ratio.value, ratio.decimals + 2), locale(language)))
+
+
+def change(ratio: Rate, language: str) -> str:
+    """Return a ratio as a percentage that stands under others: always its decimals and its sign."""
+    sign = "\N{NO-BREAK SPACE}%" if language == "fr" else "%"
+    exact = _rounded(ratio.value, ratio.decimals + 2)
+    pattern = parse_pattern(f"#,##0.{'0' * ratio.decimals}{sign}")
+    said = str(pattern.apply(abs(exact), locale(language)))
+    return said if exact == 0 else f"{'+' if exact > 0 else MINUS}{said}"
 
 
 @lru_cache(maxsize=_KEPT)

@@ -59,6 +59,19 @@ def wording_id(catalogue: str, id: str) -> str:
     return "".join(c if c.isascii() and c.isalnum() else "-" for c in text)
 
 
+def _runs(places: Iterable[Place]) -> list[tuple[Place, Place]]:
+    """Return places as first and last of each run of rows that follow each other on a sheet."""
+    runs: list[tuple[Place, Place]] = []
+    for place in places:
+        first, last = runs[-1] if runs else (place, place)
+        follows = runs and place.sheet == last.sheet and last.row is not None
+        if follows and place.row is not None and place.row == (last.row or 0) + 1:
+            runs[-1] = (first, place)
+        else:
+            runs.append((place, place))
+    return runs
+
+
 class Speech:
     """Speaks in one language; a brokerage's folder may hold wordings of its own.
 
@@ -174,15 +187,18 @@ class Speech:
 
     def origin(self, origin: Origin, recorded_on: date) -> str:
         """Return where something on file came from, down to the sheet and row."""
-        places = tuple(filter(None, map(self._place, origin.places)))
+        places = tuple(filter(None, map(self._place, _runs(origin.places))))
         name = f" {origin.name}" if origin.name else ""
         who = f" ({origin.person})" if origin.person else ""
         came = words(f"origin-{origin.way}", name=name, who=who, day=recorded_on)
         return f"{self.say(came)} ({self.listing(places)})" if places else self.say(came)
 
-    def _place(self, place: Place) -> str:
+    def _place(self, run: tuple[Place, Place]) -> str:
+        place, last = run
         if place.sheet and place.row is not None:
-            return self.say(words("origin-row", sheet=place.sheet, row=str(place.row)))
+            rows = {"row": str(place.row), "last": str(last.row)}
+            id = "origin-row" if last == place else "origin-rows"
+            return self.say(words(id, sheet=place.sheet, **rows))
         return self.say(words("origin-field", field=place.field)) if place.field else ""
 
     def _parameter(self, node: Parameter) -> Parts:

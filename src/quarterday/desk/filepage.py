@@ -76,7 +76,6 @@ def _head(shown: Shown) -> Told:
         "terms": terms,
         "total": shown.premium_table.total if shown.premium_table else None,
         "change": Rate(change.share) if change else None,
-        "is_up": bool(change) and change.change.amount > 0 if change else False,
         "signed": shown.signed,
         "found": counts.total(),
         "kinds": [(kind, counts[kind]) for kind in KINDS if counts[kind]],

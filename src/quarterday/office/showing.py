@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from quarterday.core.diary.diary import Due, diary
 from quarterday.core.file.fold import File
@@ -76,7 +76,7 @@ class Shown:
     @cached_property
     def signed(self) -> ReviewSigned | None:
         """The signature that covers the file as it stands."""
-        return signature(self.file, self.reference)
+        return signature(self.file, self.reference, self.review)
 
     @cached_property
     def setting(self) -> Setting:
@@ -103,3 +103,33 @@ class Shown:
         """Return the packages that were built, the newest first."""
         built = self.file.all(PackageBuilt)
         return tuple(sorted(built, key=lambda p: (p.renewal, p.version, p.language), reverse=True))
+
+
+KEPT = 16  # files a process keeps made up: who opens one asks for its figures next
+
+
+@dataclass(frozen=True)
+class _Asked:
+    """A file by its newest entries, a day and a language; what it is made from is not compared."""
+
+    id: str
+    seq: int
+    digests: frozenset[str]
+    reference_id: int
+    as_of: date
+    language: str
+    file: File = field(compare=False)
+    reference: Reference = field(compare=False)
+
+
+@lru_cache(maxsize=KEPT)
+def _made(asked: _Asked) -> Shown:
+    return Shown(asked.file, asked.reference, asked.as_of, asked.language)
+
+
+def shown_on(file: File, reference: Reference, as_of: date, language: str) -> Shown:
+    """Return a file as on a day, in one language; the same object while nothing was added to it."""
+    digests = frozenset(held.entry.digest for held in file.held.values())
+    return _made(
+        _Asked(file.id, file.seq, digests, id(reference), as_of, language, file, reference)
+    )

@@ -25,12 +25,15 @@ def linked(claims: Iterable[Claim]) -> tuple[tuple[Claim, ...], ...]:
     Of equal valuations the claim with the higher incurred amount stands.
     """
     groups: list[list[Claim]] = []
+    alike: dict[tuple[date, str], list[list[Claim]]] = {}  # by what every group has in common
     for claim in sorted(claims, key=lambda c: (c.date_of_loss, c.number)):
-        home = next((g for g in groups if any(same_event(claim, other) for other in g)), None)
+        near = alike.setdefault((claim.date_of_loss, claim.cause), [])
+        home = next((g for g in near if any(same_event(claim, other) for other in g)), None)
         if home is None:
-            groups.append([claim])
-        else:
-            home.append(claim)
+            home = []
+            groups.append(home)
+            near.append(home)
+        home.append(claim)
     return tuple(tuple(sorted(group, key=_newest)) for group in groups)
 
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import asdict
 from datetime import date
 from decimal import Decimal
+from functools import lru_cache
 from typing import Any
 from urllib.parse import urlencode
 
@@ -14,6 +15,7 @@ from django.template import Context
 from django.urls import reverse
 from django.utils.html import format_html, format_html_join
 
+from quarterday.catalogue import formats
 from quarterday.catalogue.speech import Speech
 from quarterday.core.file.layout import Column
 from quarterday.core.file.records import Record
@@ -27,7 +29,6 @@ from quarterday.office.forms import columns, sheet_of
 from quarterday.papers.chart import Stacked
 
 register = template.Library()
-MINUS = "\N{MINUS SIGN}"
 
 
 def _speech(context: Context) -> Speech:
@@ -49,10 +50,16 @@ def speak(context: Context, what: Any) -> str:  # noqa: ANN401 - anything that c
     return signed(said) if isinstance(what, Money | Rate) else said
 
 
+@register.simple_tag(takes_context=True)
+def change(context: Context, ratio: Rate) -> str:
+    """Return a change with its sign, as wide as the others of its column."""
+    return formats.change(ratio, _speech(context).language)
+
+
 @register.filter
 def signed(said: str) -> str:
     """Return a figure in words with a minus sign, as wide as a plus, instead of a hyphen."""
-    return f"{MINUS}{said[1:]}" if said.startswith("-") else said
+    return f"{formats.MINUS}{said[1:]}" if said.startswith("-") else said
 
 
 @register.simple_tag(takes_context=True)
@@ -104,11 +111,17 @@ def dollars(context: Context, amount: Decimal) -> str:
     return _speech(context).say(Money(amount))
 
 
+@lru_cache(maxsize=64)
+def _form_of(file: str) -> str:
+    """Return where a file's facts are edited, which a page asks for hundreds of times."""
+    return reverse("edit", args=[file])
+
+
 @register.simple_tag(takes_context=True)
 def edit_link(context: Context, record: Record) -> str:
     """Return the link to a record's form."""
     query = urlencode({"kind": record.kind, "key": record.key})
-    address = f"{reverse('edit', args=[context['file'].id])}?{query}"
+    address = f"{_form_of(context['file'].id)}?{query}"
     speech = _speech(context)
     what = speech.say(Term("record", record.kind))
     return format_html(

@@ -86,7 +86,9 @@ def day(request: DeskRequest) -> HttpResponse:
         "pages": pages,
         "asked": asked,
         "until": asked.due.end - timedelta(days=1) if asked.due else None,
-        "counts": _counts(asked),
+        "counts": (counts := _counts(asked)),
+        "pressing": dict(counts["only"]),
+        "has_expiring": any(line.premium_offered is None for line in lines),
         "stale": any(line.is_stale for line in lines),
         "query": _query(request.GET),
         "heads": _heads(request, asked),
@@ -124,8 +126,8 @@ def _row(line: Line) -> dict[str, Any]:
     return {
         "line": line,
         "premium": Money(newest, line.currency) if newest is not None else None,
+        "is_offered": line.premium_offered is not None,
         "change": change,
-        "is_up": change is not None and change.value > 0,
     }
 
 

@@ -23,7 +23,7 @@ from quarterday.store import day_list
 from quarterday.store.day_list import ONLY, Asked, Step
 
 AHEAD = timedelta(days=60)
-MOST = 500
+MOST = 200
 WHO = ("broker", "leaders", "insurer")
 
 
@@ -35,8 +35,10 @@ def diary(request: DeskRequest) -> HttpResponse:
     asked = asked_of(request.GET, offices, request.today)
     narrowed = Asked(offices, search=asked.search, broker=asked.broker, only=asked.only)
     steps = day_list.steps(narrowed, request.today + AHEAD, MOST + 1)
+    groups = _grouped(steps[:MOST], request.today)
     told = {
-        "groups": _grouped(steps[:MOST], request.today),
+        "groups": groups,
+        "n_of": {when: len(part) for when, part in groups},
         "more": len(steps) > MOST,
         "asked": narrowed,
         "brokers": day_list.brokers(offices),

@@ -11,13 +11,13 @@ from quarterday.desk import filepage
 from quarterday.desk.request import DeskRequest
 from quarterday.office import access
 from quarterday.office.own_data import reference_in_use
-from quarterday.office.showing import Shown
+from quarterday.office.showing import Shown, shown_on
 
 
 def shown_of(request: DeskRequest, id: str, act: access.Act = "view") -> Shown:
     """Return a file as on the desk's day, for what the person is about to do with it."""
     file = access.open_file(request.person, id, act)
-    return Shown(file, reference_in_use(), request.today, request.speech.language)
+    return shown_on(file, reference_in_use(), request.today, request.speech.language)
 
 
 @require_safe

@@ -9,8 +9,10 @@ from django.http import HttpResponse
 from django.shortcuts import render
 from django.views.decorators.http import require_safe
 
+from quarterday.catalogue.speech import Speech
 from quarterday.core.file.difference import Difference
 from quarterday.core.file.entry import Entry
+from quarterday.core.file.records import Organisation
 from quarterday.core.words import Term, words
 from quarterday.desk.request import DeskRequest
 from quarterday.desk.trouble import field_name
@@ -46,6 +48,7 @@ def history(request: DeskRequest, file: str) -> HttpResponse:
     chosen = [step for step in steps if not kind or step.entry.kind == kind]
     told = {
         "file": held,
+        "title": organisation.name if (organisation := held.get(Organisation)) else file,
         "day": day,
         "kind": kind,
         "kinds": kinds,
@@ -73,8 +76,12 @@ def _act(entry: Entry, request: DeskRequest) -> str:
 
 
 def _change(change: Difference, request: DeskRequest) -> tuple[str, str, str]:
-    return (field_name(change.field, request.speech), _value(change.before), _value(change.after))
+    speech = request.speech
+    before, after = _value(change.before, speech), _value(change.after, speech)
+    return field_name(change.field, speech), before, after
 
 
-def _value(value: object) -> str:
+def _value(value: object, speech: Speech) -> str:
+    if isinstance(value, bool):
+        return speech.say(value)
     return "–" if value is None or value == "" else str(value)

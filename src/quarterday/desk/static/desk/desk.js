@@ -2,7 +2,7 @@
 "use strict";
 
 const typing = (target) => target.closest("input, select, textarea, [contenteditable]");
-const rows = () => [...document.querySelectorAll(".list tbody tr a, .finding > summary")]
+const rows = () => [...document.querySelectorAll(".list tbody th a, .finding > summary, .entry > summary")]
   .filter((one) => one.offsetParent);
 
 const move = (by) => {

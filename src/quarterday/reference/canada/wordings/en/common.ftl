@@ -33,6 +33,7 @@ origin-person = Entered by hand{ $name }{ $who }, { $day }
 origin-room = Answered in the leaders' room{ $name }{ $who }, { $day }
 origin-office = Recorded by the office{ $name }{ $who }, { $day }
 origin-row = sheet { $sheet }, row { $row }
+origin-rows = sheet { $sheet }, rows { $row } to { $last }
 origin-field = field { $field }
 
 ## Cautions

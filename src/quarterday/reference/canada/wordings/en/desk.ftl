@@ -80,7 +80,17 @@ desk-keep-theirs = Keep theirs
 ## The day
 
 desk-day = The day
-desk-day-title = The day: { $day }
+desk-day-presses = { $impossible ->
+    [0] { "" }
+    [one] { $impossible } renewal is out of time,{" "}
+   *[other] { $impossible } renewals are out of time,{" "}
+}{ $late ->
+    [0] none is late
+   *[other] { $late } late
+}
+desk-day-quiet = Nothing is late
+desk-day-figures = Premium before tax as offered, and its change from the expiring terms. As of { $day }; a file's page says why.
+desk-day-expiring = * No offer yet: the expiring premium.
 desk-day-caption = Renewals, one a line
 desk-search = Search
 desk-from = Renews from
@@ -138,7 +148,11 @@ desk-impossible-until = out of time: { $day } at best
 ## The diary
 
 desk-diary = Diary
-desk-diary-title = Diary: { $day }
+desk-diary-title = { $late ->
+    [0] Nothing is late
+    [one] One step is late
+   *[other] { $late } steps are late
+}, { $week } due within a week
 desk-diary-late = Late
 desk-diary-week = Within a week
 desk-diary-later = Later
@@ -359,6 +373,8 @@ desk-remove-do = Take it back
 
 desk-history = History
 desk-history-title = History of { $file }
+desk-fingerprint = Fingerprint of the entry: { $digest }
+desk-universal = Times are universal time (UTC).
 desk-known = As known at the end of
 desk-kind = Kind of record
 desk-entries = { $n ->

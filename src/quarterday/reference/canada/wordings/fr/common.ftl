@@ -33,6 +33,7 @@ origin-person = Saisi à la main{ $name }{ $who }, le { $day }
 origin-room = Répondu dans la salle des dirigeants{ $name }{ $who }, le { $day }
 origin-office = Inscrit par le cabinet{ $name }{ $who }, le { $day }
 origin-row = feuille { $sheet }, ligne { $row }
+origin-rows = feuille { $sheet }, lignes { $row } à { $last }
 origin-field = champ { $field }
 
 ## Mises en garde

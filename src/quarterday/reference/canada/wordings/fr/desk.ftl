@@ -80,7 +80,17 @@ desk-keep-theirs = Garder la sienne
 ## La journée
 
 desk-day = La journée
-desk-day-title = La journée : { $day }
+desk-day-presses = { $impossible ->
+    [0] { "" }
+    [one] { $impossible } renouvellement hors délai,{" "}
+   *[other] { $impossible } renouvellements hors délai,{" "}
+}{ $late ->
+    [0] aucun en retard
+   *[other] { $late } en retard
+}
+desk-day-quiet = Rien n'est en retard
+desk-day-figures = Prime avant taxe, comme offerte, et son écart par rapport à la prime qui expire. En date du { $day }; la page du dossier dit pourquoi.
+desk-day-expiring = * Pas encore d'offre : la prime qui expire.
 desk-day-caption = Renouvellements, un par ligne
 desk-search = Chercher
 desk-from = Échéance à partir du
@@ -138,7 +148,11 @@ desk-impossible-until = hors délai : au mieux le { $day }
 ## L'agenda
 
 desk-diary = Agenda
-desk-diary-title = Agenda : { $day }
+desk-diary-title = { $late ->
+    [0] Rien n'est en retard
+    [one] Une étape est en retard
+   *[other] { $late } étapes sont en retard
+}, { $week } dues d'ici une semaine
 desk-diary-late = En retard
 desk-diary-week = D'ici une semaine
 desk-diary-later = Plus tard
@@ -359,6 +373,8 @@ desk-remove-do = Retirer
 
 desk-history = Historique
 desk-history-title = Historique de { $file }
+desk-fingerprint = Empreinte de l'entrée : { $digest }
+desk-universal = Les heures sont en temps universel (UTC).
 desk-known = Tel que connu à la fin du
 desk-kind = Genre de fiche
 desk-entries = { $n ->
