@@ -245,3 +245,12 @@ def test_every_choice_can_be_told(
     (row,) = deductibles(risk_case(offer(choice(deductible, price))))
     for language in ("en", "fr"):
         assert all(Speech(canada, language).say(words) for words in deductible_told(row))
+
+
+def test_the_sentence_and_the_figure_name_the_same_years(larger: Risk, canada: Reference) -> None:
+    (choice,) = deductibles(larger)
+    assert choice.break_even is not None
+    years = dict(choice.break_even.how.args)["years"]
+    speech = Speech(canada, "en")
+    told = " ".join(map(speech.say, deductible_told(choice)))
+    assert f"such a loss once in {years} years" in told

@@ -24,6 +24,7 @@ from quarterday.core.words import Words, words
 State = Literal["taken", "left", "open"]
 OPTION_QUESTION = "terms.option-open"
 NO_CHANGE = 0.005
+FOUR_PLACES = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -203,11 +204,11 @@ def _per_loss(base: Cost, other: Cost) -> tuple[float, float]:
 def _break_even(one: Alternative, per_loss: float) -> Figure | None:
     if one.price is None or not one.price or per_loss <= 0:
         return None
-    losses = abs(float(one.price.amount)) / per_loss
+    losses = round(Decimal(repr(abs(float(one.price.amount)) / per_loss)), FOUR_PLACES)
     return Figure(
         id=f"risk-break-even@{one.id}",
-        value=round(Decimal(repr(losses)), 3),
+        value=losses,
         unit="ratio",
         label=words("risk-break-even"),
-        how=words("risk-how-break-even", years=round(1 / losses)),
+        how=words("risk-how-break-even", years=round(1 / losses) if losses else 0),
     )
