@@ -9,13 +9,14 @@ is read and verified. Days move as they would; nobody writes to the store but th
 from __future__ import annotations
 
 import io
+import time
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Page
+from playwright.sync_api import Page, Route
 from pypdf import PdfReader, PdfWriter
 from tests.browser.conftest import Enter
 from tests.browser.test_desk import violations
@@ -275,6 +276,29 @@ def test_the_year_of_one_account(
     it_is_corrected_and_checked_again(year, policy)
     assert year.found == {address: [] for address in year.found}
     the_ledger_tells_it(year.page)
+
+
+def test_a_slow_network_and_an_impatient_hand_bind_once(enter: Enter) -> None:
+    """Each answer takes a second; the button is pressed three times, then Back, and again."""
+    page = enter("ann")
+    page.set_default_timeout(SLOW)
+    page.goto(f"/files/{FLAGSHIP}/bind/")
+
+    def slow(route: Route) -> None:
+        time.sleep(1)
+        route.continue_()
+
+    page.route("**/bind/", slow)
+    page.fill("#by", "Ines Marlow")
+    for _ in range(3):
+        page.locator("main button.main").click(no_wait_after=True)
+    done(page)
+    page.go_back()
+    page.locator("main button.main").wait_for()
+    page.fill("#by", "Ines Marlow")
+    page.locator("main button.main").click()
+    page.locator(".done, [role=alert]").first.wait_for()
+    assert [e.act for e in ledger.entries(FLAGSHIP) if e.kind == Bound.kind] == ["bind"]
 
 
 YEAR = ("forms", "forms/by-hand/operations-form", "request", "compare", "pay", "premium", "send",

@@ -18,6 +18,7 @@ from shutil import copyfile
 import pytest
 from django.conf import settings
 from django.test import Client
+from tests.office.inbox import inbox  # noqa: F401 - a fixture
 
 from quarterday.catalogue.load import reference
 from quarterday.core.file.entry import Draft, Origin, Place

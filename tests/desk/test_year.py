@@ -12,7 +12,7 @@ from django.core.files.uploadedfile import SimpleUploadedFile
 from django.test import Client
 from pypdf import PdfReader, PdfWriter
 from tests.desk.conftest import FLAGSHIP, OTHER, PASSWORD, As
-from tests.office.inbox import MAIL, Inbox, inbox  # noqa: F401 - a fixture
+from tests.office.inbox import Inbox
 
 from quarterday.core.file.entry import Draft, Origin
 from quarterday.core.file.records import (
@@ -28,6 +28,7 @@ from quarterday.core.file.records import (
     RequestSent,
     Terms,
 )
+from quarterday.people import limits
 from quarterday.people.models import Upload
 from quarterday.store import ledger, originals
 
@@ -317,7 +318,7 @@ LETTER = {"to": "Priya Nathan", "address": "priya@st-ebba.example.org", "subject
 def test_a_package_is_sent_and_the_state_moves_on(
     book: None,
     signed_in: As,
-    inbox: Inbox,  # noqa: F811
+    inbox: Inbox,
 ) -> None:
     browser = signed_in("ann")
     signed(browser)
@@ -336,7 +337,7 @@ def test_a_package_is_sent_and_the_state_moves_on(
 def test_what_a_browser_sends_of_several_lines_is_kept_as_lines(
     book: None,
     signed_in: As,
-    inbox: Inbox,  # noqa: F811
+    inbox: Inbox,
 ) -> None:
     """A text area is sent with CR LF between its lines (HTML Standard, form submission)."""
     browser = signed_in("ann")
@@ -372,7 +373,7 @@ def test_a_message_that_is_not_whole_comes_back_as_it_was_typed(
     change: dict[str, str],
     book: None,
     signed_in: As,
-    inbox: Inbox,  # noqa: F811
+    inbox: Inbox,
 ) -> None:
     browser = signed_in("ann")
     signed(browser)
@@ -387,7 +388,7 @@ def test_a_message_that_is_not_whole_comes_back_as_it_was_typed(
 def test_a_bounce_is_told_and_the_letter_is_not_lost(
     book: None,
     signed_in: As,
-    inbox: Inbox,  # noqa: F811
+    inbox: Inbox,
 ) -> None:
     browser = signed_in("ann")
     signed(browser)
@@ -402,7 +403,7 @@ def test_a_bounce_is_told_and_the_letter_is_not_lost(
 def test_without_a_signature_nothing_is_sent(
     book: None,
     signed_in: As,
-    inbox: Inbox,  # noqa: F811
+    inbox: Inbox,
 ) -> None:
     browser = signed_in("ann")
     post(browser, "build", language="en")
@@ -414,7 +415,7 @@ def test_without_a_signature_nothing_is_sent(
 def test_a_message_posted_twice_goes_out_once(
     book: None,
     signed_in: As,
-    inbox: Inbox,  # noqa: F811
+    inbox: Inbox,
 ) -> None:
     browser = signed_in("ann")
     signed(browser)
@@ -423,6 +424,29 @@ def test_a_message_posted_twice_goes_out_once(
     again = browser.post(f"{F}send/", {**LETTER, "seen": before})
     assert (again.status_code, len(inbox.taken)) == (422, 1)
     assert "It was not sent again" in told(again)
+
+
+def test_messages_are_not_sent_without_end(
+    book: None,
+    signed_in: As,
+    inbox: Inbox,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setitem(limits.LIMITS, "send", limits.Limit(0, limits.HOUR))
+    browser = signed_in("ann")
+    answer = post(browser, "send", **LETTER)
+    assert (answer.status_code, inbox.taken) == (422, [])
+    assert "Wait a while" in told(answer)
+
+
+def test_a_delivery_by_hand_that_is_recorded_twice_is_one_entry(book: None, signed_in: As) -> None:
+    browser = signed_in("ann")
+    signed(browser)
+    before = int(seq())
+    form = {"to": "Harriet Boone", "way": "by hand", "language": "en", "on": "2026-11-25"}
+    for _ in range(2):
+        assert post(browser, "deliver", **form).status_code == 302
+    assert int(seq()) == before + 1
 
 
 # Decisions and payment
@@ -600,7 +624,7 @@ def test_no_field_of_an_act_is_believed(
     text: str,
     book: None,
     signed_in: As,
-    inbox: Inbox,  # noqa: F811
+    inbox: Inbox,
 ) -> None:
     """What people type comes back escaped, or is refused in a sentence; never a failure."""
     browser = signed_in("ann")

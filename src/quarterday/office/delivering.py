@@ -100,6 +100,9 @@ def deliver(  # noqa: PLR0913 - a delivery has these parts
     record = made(Delivery, renewal=package.renewal, document=package.document, to=to, way=way,
                   delivered_on=on)  # fmt: skip
     _not_twice(file, record, seen)
+    standing = file.held.get((record.kind, record.key))
+    if standing is not None and standing.record == record:
+        return standing.entry  # the same form, sent twice
     return _recorded(id, record, by)
 
 

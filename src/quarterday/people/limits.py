@@ -27,6 +27,7 @@ LIMITS: Mapping[str, Limit] = {
     "code": Limit(5, QUARTER),
     "upload": Limit(60, HOUR),
     "build": Limit(120, HOUR),
+    "send": Limit(120, HOUR),
     "feed": Limit(60, HOUR),
     "feed-wrong": Limit(20, HOUR),
 }
