@@ -37,7 +37,7 @@ def test_good_inputs_are_read_exactly() -> None:
 @pytest.mark.parametrize(
     ("more", "wording", "key"),
     [
-        ({"weight": 1}, "given-unknown", "weight"),
+        ({"weight": 1}, "given-unknown-of", "weight"),
         ({"felled": "9999-12-31"}, "given-far", "felled"),
         ({"felled": "1899-12-31"}, "given-far", "felled"),
         ({"felled": "2027-02-30"}, "given-date", "felled"),

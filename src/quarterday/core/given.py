@@ -28,7 +28,7 @@ def read(model: type[M], given: Mapping[str, object]) -> M:
     try:
         return model.model_validate(given)
     except ValidationError as error:
-        raise Unusable(_sentence(error.errors()[0])) from error
+        raise Unusable(_sentence(error.errors()[0], tuple(model.model_fields))) from error
 
 
 BOUNDS = {
@@ -38,13 +38,15 @@ NUMBERS = ("decimal", "finite", "value_error")
 CHOSEN = re.compile(r"\w+Inputs|str")  # pydantic puts the form it tried between the keys
 
 
-def _sentence(fault: ErrorDetails) -> Words:
+def _sentence(fault: ErrorDetails, known: tuple[str, ...]) -> Words:
     told = fault.get("ctx", {}).get("error")
     if isinstance(told, Unusable):
         return told.words
     where = ".".join(p for p in map(str, fault["loc"]) if not CHOSEN.fullmatch(p))
     if fault["type"] in ("extra_forbidden", "missing"):
-        return words("given-missing" if fault["type"] == "missing" else "given-unknown", key=where)
+        lacks = "given-missing" if fault["type"] == "missing" else "given-unknown"
+        inside = len(fault["loc"]) > 1
+        return words(lacks, key=where) if inside else words(f"{lacks}-of", key=where, known=known)
     return _of_value(fault, where, str(fault["input"])[:80])
 
 

@@ -148,11 +148,11 @@ def test_a_null_is_a_period_that_nobody_observed(canada: Reference, field: str) 
 @pytest.mark.parametrize(
     ("given", "id"),
     [
-        ({}, "given-missing"),
+        ({}, "given-missing-of"),
         ({"values": [["1", "2"], ["3"]], "weights": [["1", "1"], ["1", "1"]]}, "risk-rows-differ"),
         ({"values": []}, "given-wrong"),
         ({"model": "other"}, "given-choice"),
-        ({"model": "buhlmann"}, "given-missing"),
+        ({"model": "buhlmann"}, "given-missing-of"),
         ({"model": "buhlmann", "groups": {}, "x": 1}, "given-wrong"),
         (groups("buhlmann", {"A": [1, 2]}), "risk-two-groups"),
         (groups("buhlmann", {"A": [1, 2], "B": [2]}, A=[1, 1]), "risk-no-weights"),

@@ -470,7 +470,7 @@ def test_what_cannot_be_honoured_is_refused_in_a_sentence_that_names_it(
 @pytest.mark.parametrize(
     ("given", "id"),
     [
-        ({}, "given-missing"),
+        ({}, "given-missing-of"),
         ({"terms": {}, "losses": []}, "given-missing"),
         (form({**HALL, "limits": 5}, amounts={"building": 1}), "given-unknown"),
         (form({**HALL, "limit": "many"}, amounts={"building": 1}), "given-number"),

@@ -48,7 +48,7 @@ COINSURANCE = {"value": 1, "required": "0.8", "carried": 1, "loss": 1, "deductib
 @pytest.mark.parametrize(
     ("change", "wording", "key"),
     [
-        ({"exces": 5}, "given-unknown", "exces"),
+        ({"exces": 5}, "given-unknown-of", "exces"),
         ({"loss": "a lot"}, "given-number", "loss"),
         ({"loss": 0.5}, "given-number", "loss"),
         ({"required": "80"}, None, "required"),
@@ -69,7 +69,7 @@ def test_coinsurance_refuses_what_it_cannot_use_by_its_name(
 def test_coinsurance_names_what_is_missing(canada: Reference) -> None:
     with pytest.raises(Unusable) as refused:
         coinsurance({"value": 1, "required": "0.8", "carried": 1}, canada)
-    assert refused.value.words.id == "given-missing"
+    assert refused.value.words.id == "given-missing-of"
     assert dict(refused.value.words.args)["key"] == "loss"
 
 
@@ -126,7 +126,7 @@ POINTS = {"2020Q1": "100", "2020Q2": "110"}
         ({"geography": "on", "from": "soon"}, "given-date"),
         ({"geography": "on", "value": 0}, None),
         ({"geography": "on", "projected_rate": "-1"}, None),
-        ({"geography": "on", "start": "2020-01-01"}, "given-unknown"),
+        ({"geography": "on", "start": "2020-01-01"}, "given-unknown-of"),
     ],
 )
 def test_index_value_refuses_what_it_cannot_use(

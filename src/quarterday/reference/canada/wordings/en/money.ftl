@@ -92,6 +92,8 @@ apportion-no-weight = The weights add up to zero, so nothing says who gets what.
 
 given-unknown = "{ $key }" is not an input of this calculation. Check its spelling or leave it out.
 given-missing = "{ $key }" is missing, and the calculation needs it. Add it.
+given-unknown-of = "{ $key }" is not an input of this calculation. Check its spelling or leave it out. The inputs are { $known }.
+given-missing-of = "{ $key }" is missing, and the calculation needs it. Add it. The inputs are { $known }.
 given-date = "{ $key }" is "{ $value }", which is not a date. Write it like 2026-11-25.
 given-far = "{ $key }" is "{ $value }", which is too far from today. Check the year.
 given-number = "{ $key }" is "{ $value }", which is not an exact number. Write it as text, like "12345.67".

@@ -92,6 +92,8 @@ apportion-no-weight = La somme des poids est zéro; rien ne dit qui reçoit quoi
 
 given-unknown = « { $key } » n'est pas une donnée de ce calcul. Vérifiez l'orthographe ou retirez-la.
 given-missing = Il manque « { $key } », dont le calcul a besoin. Ajoutez-le.
+given-unknown-of = « { $key } » n'est pas une donnée de ce calcul. Vérifiez l'orthographe ou retirez-la. Les données sont { $known }.
+given-missing-of = Il manque « { $key } », dont le calcul a besoin. Ajoutez-le. Les données sont { $known }.
 given-date = « { $key } » vaut « { $value } », qui n'est pas une date. Écrivez-la comme 2026-11-25.
 given-far = « { $key } » vaut « { $value } », qui est trop loin d'aujourd'hui. Vérifiez l'année.
 given-number = « { $key } » vaut « { $value } », qui n'est pas un nombre exact. Écrivez-le comme texte, par exemple "12345.67".
