@@ -9,7 +9,9 @@ import random
 import signal
 import subprocess
 import sys
+import time
 from collections.abc import Sequence
+from contextlib import suppress
 from pathlib import Path
 
 from quarterday.invent.demo.book import HERE as DEMO_DATA
@@ -45,16 +47,16 @@ def ran(home: Path, *words: str) -> str:
     return done.stdout
 
 
-def killed(program: Sequence[str], seconds: float) -> str | None:
-    """Kill a program and every process it started; return what it said, None if it ended first."""
-    going = subprocess.Popen(program, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True,
-                             start_new_session=True, env=dict(os.environ))  # fmt: skip
-    try:
-        going.communicate(timeout=seconds)
-    except subprocess.TimeoutExpired:
+def started(program: Sequence[str]) -> subprocess.Popen[str]:
+    return subprocess.Popen(program, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True,
+                            start_new_session=True, env=dict(os.environ))  # fmt: skip
+
+
+def killed(going: subprocess.Popen[str]) -> str:
+    """Kill a program and every process it started; return the rest of what it said."""
+    with suppress(ProcessLookupError):
         os.killpg(going.pid, signal.SIGKILL)
-        return going.communicate()[0]
-    return None
+    return going.communicate()[0]
 
 
 def sound(home: Path) -> int:
@@ -69,7 +71,11 @@ def appended(home: Path, times: int) -> int:
     chance, newest = random.Random(SEED), 0
     ran(home, "start")
     for _ in range(times):
-        said = killed([sys.executable, "-c", APPENDER, str(home)], 2 + 2 * chance.random()) or ""
+        going = started([sys.executable, "-c", APPENDER, str(home)])
+        assert going.stdout is not None
+        said = "".join(going.stdout.readline() for _ in range(chance.randint(1, 12)))
+        time.sleep(chance.random() / 20)
+        said += killed(going)
         whole = [int(line) for line in said.split("\n")[:-1] if line]
         newest = max([newest, *whole])
         there = sound(home)
@@ -85,8 +91,11 @@ def loaded(home: Path, times: int) -> str:
     book = home / "book.xlsx"
     ran(home, "make-book", "--files", "60", "--seed", "7", "--as-of", DAY, "--out", str(book))
     whole: int | None = None
+    whole_time = _time_of_a_load(home / "other", book)
     for _ in range(times):
-        killed(command(home, "load", str(book)), 1 + 6 * chance.random())
+        going = started(command(home, "load", str(book)))
+        time.sleep(whole_time * (0.3 + 0.8 * chance.random()))
+        killed(going)
         there = sound(home)
         whole = there or whole
         assert there in {0, whole}
@@ -95,6 +104,13 @@ def loaded(home: Path, times: int) -> str:
     assert whole in {None, sound(home)}
     assert len(json.loads(ran(home, "list", "--json"))) == 60
     return f"{found.count(0)} times nothing was there, {times - found.count(0)} times all"
+
+
+def _time_of_a_load(other: Path, book: Path) -> float:
+    ran(other, "start")
+    start = time.perf_counter()
+    ran(other, "load", str(book))
+    return time.perf_counter() - start
 
 
 def built(home: Path, times: int) -> str:
@@ -107,7 +123,11 @@ def built(home: Path, times: int) -> str:
     words = ("package", "--all", "--as-of", DAY, "--out", str(out), "--brokerage",
              str(DEMO_DATA / "brokerage.yaml"))  # fmt: skip
     for _ in range(times):
-        killed(command(home, *words), 4 + 8 * chance.random())
+        going, before = started(command(home, *words)), len(list(out.glob("*")))
+        while going.poll() is None and len(list(out.glob("*"))) <= before + 1:
+            time.sleep(0.01)
+        time.sleep(chance.random() / 2)
+        killed(going)
         counts.append(_whole(home, out))
         assert counts == sorted(counts)  # what was there stays
         sound(home)
