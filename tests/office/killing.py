@@ -20,19 +20,22 @@ CLI = [sys.executable, "-m", "quarterday.cli"]
 DAY, SEED = "2026-11-25", 20261125
 # Adds notes to one file for ever, and says the number of each entry once it is written.
 APPENDER = """
+import secrets
 import sys
 from quarterday.store import setup
 setup.configure(sys.argv[1])
 setup.start()
 from quarterday.core.file.entry import Draft, Origin
-from quarterday.core.file.records import Note
+from quarterday.core.file.records import Note, Organisation
 from quarterday.store import ledger
-while True:
-    seq = len(ledger.entries("HW-9000")) + 1
-    note = Note(id=str(seq), text="kept")
-    draft = Draft("note", note.kind, note.key, note.body(), Origin(way="person", person="a"))
+def add(record):
+    draft = Draft("edit", record.kind, record.key, record.body(), Origin(way="person", person="a"))
     (entry,) = ledger.append("HW-9000", [draft], by="a", expected_seq=None)
     print(entry.seq, flush=True)
+if not ledger.files():
+    add(Organisation(name="Hall", province="ON"))
+while True:
+    add(Note(id=secrets.token_hex(8), text="kept"))
 """
 
 
