@@ -197,6 +197,16 @@ def test_a_copy_of_an_offer_says_that_it_is_not_in_force() -> None:
     assert "not in force" in page["opening"]["lead"]
 
 
+def explained(of: Setting) -> list[dict[str, str]]:
+    """Return every figure, fact and published value of the register, each with its number."""
+    told = figures.data(of)
+    groups = [group for part in told["sources"] for group in part["groups"]]
+    return [
+        *told["computed"]["rows"],
+        *(item for group in groups for line in group["lines"] for item in line["items"]),
+    ]
+
+
 def test_every_figure_behind_the_leaders_findings_is_in_the_register_once() -> None:
     of = given.setting()
     behind = {
@@ -206,15 +216,14 @@ def test_every_figure_behind_the_leaders_findings_is_in_the_register_once() -> N
         if isinstance(root, Figure)
         for _, node in walk(root)
     }
-    rows = [r for part in figures.data(of)["parts"] for r in part["rows"] if "number" in r]
-    numbers = [row["number"] for row in rows]
+    numbers = [item["number"] for item in explained(of)]
     assert len(numbers) == len(set(numbers)) == len(behind)
 
 
 def test_a_figure_names_the_numbers_of_what_it_was_made_from() -> None:
     of = given.setting()
-    rows = [r for part in figures.data(of)["parts"] for r in part["rows"] if "number" in r]
-    numbers = {row["number"] for row in rows}
+    rows = figures.data(of)["computed"]["rows"]
+    numbers = {item["number"] for item in explained(of)}
     named = [
         row["how"].rpartition("From ")[2].rstrip(".") for row in rows if "From F" in row["how"]
     ]
@@ -224,18 +233,30 @@ def test_a_figure_names_the_numbers_of_what_it_was_made_from() -> None:
 
 
 def test_an_illustrative_value_is_called_one() -> None:
-    of = given.setting()
-    rows = figures.data(of)["parts"][-1]["rows"]
-    assumed = [row for row in rows if "illustrative" in row["how"]]
+    groups = figures.data(given.setting())["sources"][-1]["groups"]
+    assumed = [group for group in groups if "illustrative" in group["origin"]]
     assert assumed
-    assert all("Nobody publishes" in row["caution"] for row in assumed)
+    assert all("Nobody publishes" in group["caution"] for group in assumed)
+
+
+def test_what_facts_have_in_common_is_said_once_and_no_value_is_lost() -> None:
+    """Two facts of one row of the workbook stand under one mention of that row."""
+    sources = figures.data(given.setting())["sources"]
+    assert len(sources) == 2
+    for part in sources:
+        said = [(group["origin"], group["caution"]) for group in part["groups"]]
+        assert len(said) == len(set(said))
+        assert all(line["items"] for group in part["groups"] for line in group["lines"])
+    values = {item["value"] for item in explained(given.setting())}
+    assert {"$5,387,000", "$45,000", "3.5%"} <= values
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_the_appendix_credits_the_published_index_as_its_licence_asks(language: str) -> None:
     """Statistics Canada Open Licence: the source must be named with the adapted data."""
-    lines = figures.data(given.setting(language=language))["credits"]["lines"]
-    assert lines == list(data_credits(language))
+    lines = figures.data(given.setting(language=language))["credits"]
+    assert len(lines) == len(data_credits(language))
+    assert all(credit in line for credit, line in zip(data_credits(language), lines, strict=True))
     assert any(
         ("Statistics Canada" if language == "en" else "Statistique Canada") in x for x in lines
     )

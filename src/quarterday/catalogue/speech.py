@@ -34,6 +34,7 @@ _NAMED = {
     "short-rate": "short_rates",
 }
 LONGEST_LIST = 1000  # characters
+_MOST_PLACES = 4  # of a rate in per cent
 _COUNTED: tuple[Unit, ...] = ("days", "months", "years", "m2")
 _DECIMALS: dict[Unit, int] = {"index": 2, "ratio": 4}
 
@@ -203,9 +204,9 @@ class Speech:
 
     def _parameter(self, node: Parameter) -> Parts:
         value = node.value
-        if isinstance(value, Rate):  # as exact as it is kept
+        if isinstance(value, Rate):  # as exact as it is kept; a twelfth has no end
             places = -int(value.value.normalize().as_tuple().exponent) - 2
-            value = Rate(value.value, max(places, 0))
+            value = Rate(value.value, min(max(places, 0), _MOST_PLACES))
         said = words("in-force-since", source=self.source(node.source), day=node.since)
         caution = self.say(words("caution-illustrative")) if node.illustrative else ""
         return Parts(self.say(node.label), self.value(value, node.unit), self.say(said), caution)

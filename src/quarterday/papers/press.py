@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import json
 import os
+import re
 import threading
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import UTC, date, datetime
@@ -24,6 +25,7 @@ import typst
 
 HERE = Path(__file__).parent
 FONTS = HERE / "fonts"
+_APOSTROPHE = re.compile(r"(?<=\w)'")
 Plain = Mapping[str, Any]  # JSON: what a template is given
 
 
@@ -46,7 +48,7 @@ class Press:
 
     def set(self, data: Plain, built_on: date) -> bytes:
         """Return ``data`` set as PDF/UA-1 and PDF/A-2a, dated at noon UTC of ``built_on``."""
-        text = json.dumps(data, ensure_ascii=False, sort_keys=True)
+        text = with_curled_apostrophes(json.dumps(data, ensure_ascii=False, sort_keys=True))
         _check_letters(data)
         with self._lock:
             try:
@@ -62,6 +64,11 @@ class Press:
             raise BadTemplate("; ".join(str(warning) for warning in warnings))
         assert isinstance(pdf, bytes)
         return pdf
+
+
+def with_curled_apostrophes(text: str) -> str:
+    """Return ``text`` with the apostrophe of print after a letter, as in “l’eau”."""
+    return _APOSTROPHE.sub("\N{RIGHT SINGLE QUOTATION MARK}", text)
 
 
 @lru_cache(maxsize=4)

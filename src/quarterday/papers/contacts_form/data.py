@@ -14,7 +14,7 @@ from quarterday.papers.setting import Data, Setting
 
 ID = "contacts-form"
 BLANKS = 2  # empty places for new people
-SPANS = {"name": 2, "role": 2, "language": 2, "phone": 2, "email": 4}
+SPANS = {"name": 2, "role": 3, "language": 1, "phone": 2, "email": 4}
 LABELS = {"name": "contacts-form-who"}
 STAYS = ("stays", "left")
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
+from itertools import groupby
 from typing import get_args
 
 from quarterday.catalogue.load import data_credits
@@ -32,11 +33,12 @@ def data(setting: Setting) -> Data:
     title, lead = setting.say("figures-title"), setting.say("figures-lead")
     return {
         "opening": setting.opening(ID, title, lead),
-        "parts": list(_parts(setting, numbers)),
-        "credits": {
-            "heading": setting.say("figures-credits"),
-            "lines": list(data_credits(setting.language, setting.reference.place)),
-        },
+        "computed": _figures(setting, numbers),
+        "sources": list(_sources(setting, numbers)),
+        "credits": [
+            setting.say("figures-credits", text=credit)
+            for credit in data_credits(setting.language, setting.reference.place)
+        ],
     }
 
 
@@ -52,36 +54,41 @@ def _explained(setting: Setting) -> Iterator[tuple[Finding, Figure]]:
 def _numbers(roots: Iterable[Node]) -> Numbers:
     """Return every node by id with its number: a letter for its kind, counted as it comes.
 
-    Facts that came from the same place stand together.
+    Facts that came from the same place stand together, and so do values of the same source.
     """
     nodes = {node.id: node for root in roots for _, node in walk(root)}
-    places = dict.fromkeys(_place(node) for node in nodes.values() if isinstance(node, Fact))
-    order = {place: n for n, place in enumerate(places)}
-    facts = (node for node in nodes.values() if isinstance(node, Fact))
-    together = sorted(facts, key=lambda fact: order[_place(fact)])
+    places = {node.id: _place(node) for node in nodes.values()}
+    order = {place: n for n, place in enumerate(dict.fromkeys(places.values()))}
+    together = sorted(nodes.values(), key=lambda node: order[places[node.id]])
     found: dict[str, tuple[str, Node]] = {}
     for kind, letter in LETTERS.items():
-        of_kind = together if kind is Fact else [n for n in nodes.values() if type(n) is kind]
+        of_kind = [node for node in together if type(node) is kind]
         found |= {node.id: (f"{letter}{n}", node) for n, node in enumerate(of_kind, start=1)}
     return found
 
 
-def _place(fact: Fact) -> tuple[str, date]:
-    return fact.origin.model_dump_json(), fact.recorded_on
+def _place(node: Node) -> tuple[object, ...]:
+    """Return what is said once for several nodes: where they were read, or nothing for figures."""
+    match node:
+        case Fact():
+            return node.origin.model_dump_json(), node.recorded_on
+        case Parameter():
+            return node.source, node.since, node.illustrative
+        case _:
+            return ()
 
 
-def _parts(setting: Setting, numbers: Numbers) -> Iterator[Data]:
-    for kind in LETTERS:
-        name = kind.__name__.lower()
-        of_kind = [(n, node) for n, node in numbers.values() if type(node) is kind]
-        if of_kind:
-            columns = ("figures-number", f"figures-{name}", "figures-value")
-            rows = _facts(setting, of_kind) if kind is Fact else _rows(setting, of_kind, numbers)
-            yield {
-                "heading": setting.say(f"figures-{name}s"),
-                "header": [setting.say(id) for id in columns],
-                "rows": list(rows),
-            }
+def _figures(setting: Setting, numbers: Numbers) -> Data:
+    columns = ("figures-number", "figures-figure", "figures-value")
+    return {
+        "heading": setting.say("figures-figures"),
+        "header": [setting.say(id) for id in columns],
+        "rows": list(_rows(setting, _of_kind(numbers, Figure), numbers)),
+    }
+
+
+def _of_kind(numbers: Numbers, kind: type[Node]) -> list[tuple[str, Node]]:
+    return [(number, node) for number, node in numbers.values() if type(node) is kind]
 
 
 def _rows(setting: Setting, nodes: Iterable[tuple[str, Node]], numbers: Numbers) -> Iterator[Data]:
@@ -95,18 +102,39 @@ def _rows(setting: Setting, nodes: Iterable[tuple[str, Node]], numbers: Numbers)
         yield row | {"how": how, "caution": parts.caution}
 
 
-def _facts(setting: Setting, nodes: Iterable[tuple[str, Node]]) -> Iterator[Data]:
-    """Yield the facts, each group of the same origin after a row that names it."""
-    told = ""
-    for number, node in nodes:
-        assert isinstance(node, Fact)
-        parts = setting.speech.parts(node)
-        if parts.how != told:
-            told = parts.how
-            yield {"origin": told}
-        label = setting.say("figures-of", label=parts.label, of=_of(setting, node))
-        row = {"number": number, "label": label, "value": parts.value}
-        yield row | {"how": "", "caution": ""}
+def _sources(setting: Setting, numbers: Numbers) -> Iterator[Data]:
+    """Yield facts and published values: what each group has in common is said once."""
+    for kind in (Fact, Parameter):
+        nodes = _of_kind(numbers, kind)
+        if nodes:
+            groups = (list(same) for _, same in groupby(nodes, key=lambda one: _place(one[1])))
+            yield {
+                "heading": setting.say(f"figures-{kind.__name__.lower()}s"),
+                "groups": [_group(setting, same) for same in groups],
+            }
+
+
+def _group(setting: Setting, same: list[tuple[str, Node]]) -> Data:
+    """Return a group of one origin: the origin, and line by line what was read there."""
+    parts = setting.speech.parts(same[0][1])
+    by_subject = groupby(same, key=lambda one: _about(setting, one[1]))
+    return {
+        "origin": setting.sentence(parts.how),
+        "caution": parts.caution,
+        "lines": [
+            {"about": about, "items": [_item(setting, *one) for one in lines]}
+            for about, lines in by_subject
+        ],
+    }
+
+
+def _item(setting: Setting, number: str, node: Node) -> Data:
+    parts = setting.speech.parts(node)
+    return {"number": number, "label": parts.label, "value": parts.value}
+
+
+def _about(setting: Setting, node: Node) -> str:
+    return setting.sentence(_of(setting, node)).rstrip(".") if isinstance(node, Fact) else ""
 
 
 def _of(setting: Setting, fact: Fact) -> str:

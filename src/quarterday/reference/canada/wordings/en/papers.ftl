@@ -177,7 +177,7 @@ coverage-summary-title = { $count ->
 }
 coverage-summary-lead = You have { $have } kinds of coverage from { $start } to { $end }. A limit is the most that the insurer pays. A deductible is what you pay first.
 coverage-summary-coverage = Coverage
-coverage-summary-state = Do you have it?
+coverage-summary-state = Have it?
 coverage-summary-limit = Limit
 coverage-summary-deductible = Deductible
 coverage-summary-gaps = What is missing
@@ -312,12 +312,9 @@ figures-value = Value
 figures-figures = Figures we computed
 figures-figure = Figure, and how it came about
 figures-facts = Facts in your file
-figures-fact = Fact, and where we read it
 figures-parameters = Published and assumed values
-figures-parameter = Value, and who published it
 figures-from = From { $numbers }.
-figures-of = { $label } ({ $of })
-figures-credits = Credit for published data
+figures-credits = Credit: { $text }
 
 ## Claims record
 

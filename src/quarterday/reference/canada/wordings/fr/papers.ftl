@@ -177,7 +177,7 @@ coverage-summary-title = { $count ->
 }
 coverage-summary-lead = Vous avez { $have } sortes de garanties du { $start } au { $end }. Le montant est le plus que l'assureur paie. La franchise est ce que vous payez d'abord.
 coverage-summary-coverage = Garantie
-coverage-summary-state = L'avez-vous?
+coverage-summary-state = Incluse?
 coverage-summary-limit = Montant
 coverage-summary-deductible = Franchise
 coverage-summary-gaps = Ce qui manque
@@ -312,12 +312,9 @@ figures-value = Valeur
 figures-figures = Les chiffres que nous avons calculés
 figures-figure = Chiffre, et comment il est obtenu
 figures-facts = Les faits de votre dossier
-figures-fact = Fait, et où nous l'avons lu
 figures-parameters = Les valeurs publiées et supposées
-figures-parameter = Valeur, et qui l'a publiée
 figures-from = À partir de { $numbers }.
-figures-of = { $label } ({ $of })
-figures-credits = Mention des données publiées
+figures-credits = Mention : { $text }
 
 ## Claims record
 

@@ -126,7 +126,7 @@ premium-head-fiscal-year = Exercice se terminant le
 
 premium-statement-bears = La plus grande part revient à : { $party }, { $amount }
 premium-statement-bears-lead = La prime est répartie selon la clé « { $key } » que vous nous avez donnée. Les lignes et les colonnes tombent juste au cent.
-premium-statement-place = Lieu (dollars)
+premium-statement-place = Lieu (en dollars)
 premium-statement-plans = Payer en plusieurs fois coûte au moins { $extra } de plus
 premium-statement-plans-lead = En une fois, le premier jour, vous payez { $at_once }. Chaque plan indique ce qu'il coûte en plus. Le taux légal compte les frais du plan; le taux annuel réel, tout ce que vous payez de plus.
 premium-statement-plans-example = Ces plans sont des exemples tant que l'assureur n'a pas donné les siens. Parlez-nous-en avant de compter dessus.
@@ -141,7 +141,7 @@ premium-statement-months-lead = Vous payez toute la période d'avance. Chaque mo
 premium-statement-from = Du
 premium-statement-days = Jours
 premium-statement-year = Fin de l'exercice
-premium-statement-used = Consommé (dollars)
+premium-statement-used = Consommé (en dollars)
 
 ## The payment form
 
