@@ -96,7 +96,7 @@ def bundle(place: str, language: str, overrides: Path | None = None) -> FluentBu
 
 
 def _only_known(shipped: Path, own: Path) -> None:
-    """Refuse a brokerage's wordings with an id or a variable that the shipped ones do not have."""
+    """Refuse a brokerage's wordings whose id or variables are not those of the shipped ones."""
     known = {id: used for _, id, used in _messages(shipped)}
     problems = []
     for file, id, used in _messages(own):
@@ -107,5 +107,17 @@ def _only_known(shipped: Path, own: Path) -> None:
             problems.append(
                 f"{short_name(file)}: the wording {id} uses {extra}; it is given {there or 'none'}."
             )
+        elif known[id] - used:
+            lost = ", ".join(sorted(known[id] - used))
+            problems.append(
+                f"{short_name(file)}: the wording {id} leaves out {lost}; readers would miss it. "
+                "Put it in."
+            )
     if problems:
         raise BadReference(problems)
+
+
+def own_wordings(overrides: Path, language: str) -> tuple[str, ...]:
+    """Return the ids of the wordings that a brokerage has of its own, in order."""
+    folder = overrides / "wordings" / language
+    return tuple(sorted(id for _, id, _ in _messages(folder)))

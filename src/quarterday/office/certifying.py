@@ -129,7 +129,8 @@ def certify(
         raise Trouble(words("certificate-nothing", file=file.id, day=day, name=asking.name))
     of = _alone(file, policy.terms, day, (certificate.ID, asking.id))
     names = {building.id: building.name for building in file.buildings}
-    made = Certificate(of, policy, asking, brokerage.person(by), names)
+    issuer = brokerage.person(by)
+    made = Certificate(of, policy, asking, issuer if issuer and issuer.licence else None, names)
     pdf = certificate.pdf(made, brokerage, speech)
     return _prepared(file, policy.terms, asking, certificate.ID, pdf, day, speech.language)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -41,9 +41,9 @@ class InForce:
         return "copies-policy", self.terms.policy_number
 
 
-def printed(template: Path, data: Data, day: date) -> bytes:
+def printed(template: Path, data: Data, day: date, brand: Mapping[str, str] | None = None) -> bytes:
     """Return a document without fields as PDF; the same data make the same bytes."""
-    return press.finished(press.press(template).set(data, day), (), {})
+    return press.finished(press.press(template).set(data, day, brand), (), {})
 
 
 def house(of: Alone, title: str, brokerage: Brokerage, speech: Speech) -> Data:

@@ -20,6 +20,7 @@ from quarterday.papers.contacts_form import data as contacts_form
 from quarterday.papers.copies_for_lenders import data as copies_for_lenders
 from quarterday.papers.coverage_summary import data as coverage_summary
 from quarterday.papers.decisions_form import data as decisions_form
+from quarterday.papers.dress import dress
 from quarterday.papers.figures import data as figures
 from quarterday.papers.interests_form import data as interests_form
 from quarterday.papers.letter import data as letter
@@ -97,7 +98,8 @@ def build(  # noqa: PLR0913 - a package is made from all of these
     """
     setting = Setting(review, file, reference, brokerage, language, version, built_on, signed)
     enclosed = _enclosed(setting)
-    set_pdf = press.press().set(_data(setting, enclosed), built_on)
+    brand = dress(brokerage, setting.speech, signed.reviewer if signed else None)
+    set_pdf = press.press().set(_data(setting, enclosed), built_on, brand)
     hidden = _hidden(setting, enclosed)
     return Package(press.finished(set_pdf, setting.fields.described, hidden), enclosed)
 

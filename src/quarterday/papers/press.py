@@ -46,14 +46,19 @@ class Press:
             str(template), root=str(root), font_paths=[str(FONTS)], ignore_system_fonts=True
         )
 
-    def set(self, data: Plain, built_on: date) -> bytes:
-        """Return ``data`` set as PDF/UA-1 and PDF/A-2a, dated at noon UTC of ``built_on``."""
+    def set(
+        self, data: Plain, built_on: date, dress: Mapping[str, str] | None = None
+    ) -> bytes:  # fmt: skip
+        """Return ``data`` set as PDF/UA-1 and PDF/A-2a, dated at noon UTC of ``built_on``.
+
+        ``dress`` is the brand; without it the house's own look.
+        """
         text = with_curled_apostrophes(json.dumps(data, ensure_ascii=False, sort_keys=True))
         _check_letters(data)
         with self._lock:
             try:
                 pdf, warnings = self._compiler.compile_with_warnings(
-                    sys_inputs={"data": text},
+                    sys_inputs={**(dress or {}), "data": text},
                     format="pdf",
                     pdf_standards=["ua-1", "a-2a"],
                     timestamp=int(datetime(*built_on.timetuple()[:3], 12, tzinfo=UTC).timestamp()),

@@ -19,7 +19,7 @@ by_option = click.option(
 )
 house_option = click.option(
     "--brokerage", "brand", type=click.Path(exists=True, path_type=Path),
-    help="The file that describes the brokerage.",
+    help="The file that describes the brokerage, or its folder.",
 )  # fmt: skip
 
 

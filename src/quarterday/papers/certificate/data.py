@@ -13,6 +13,7 @@ from quarterday.core.words import Term, words
 from quarterday.papers import alone
 from quarterday.papers.alone import Alone, InForce
 from quarterday.papers.brokerage import Brokerage, Person
+from quarterday.papers.dress import dress
 from quarterday.papers.setting import Data
 from quarterday.papers.shown import shown
 
@@ -58,7 +59,8 @@ def lines(terms: Terms, holder: Holder) -> tuple[Coverage, ...]:
 
 def pdf(certificate: Certificate, brokerage: Brokerage, speech: Speech) -> bytes:
     """Return the certificate as PDF; the same certificate makes the same bytes."""
-    return alone.printed(TEMPLATE, data(certificate, brokerage, speech), certificate.of.day)
+    brand = dress(brokerage, speech, certificate.issuer.name if certificate.issuer else None)
+    return alone.printed(TEMPLATE, data(certificate, brokerage, speech), certificate.of.day, brand)
 
 
 def data(certificate: Certificate, brokerage: Brokerage, speech: Speech) -> Data:
@@ -116,6 +118,6 @@ def _row(certificate: Certificate, line: Coverage, speech: Speech) -> list[str]:
 
 def _closing(of: Certificate, brokerage: Brokerage, speech: Speech) -> Iterator[str]:
     issuer = of.issuer
-    if issuer is not None and issuer.licence:
-        yield speech.say(words("certificate-by", name=issuer.name, licence=issuer.licence))
+    if issuer is not None:
+        yield speech.say(words("certificate-by", name=issuer.name, licence=issuer.licence or "–"))
     yield from alone.closing(brokerage, speech.language)

@@ -13,6 +13,7 @@ from quarterday.core.file.records import Organisation, Terms
 from quarterday.core.words import Term, words
 from quarterday.papers import alone
 from quarterday.papers.brokerage import Brokerage
+from quarterday.papers.dress import dress
 from quarterday.papers.setting import Data
 
 TEMPLATE = Path(__file__).parent / "template.typ"
@@ -46,7 +47,8 @@ class Request:
 
 def letter(request: Request, brokerage: Brokerage, speech: Speech) -> bytes:
     """Return the letter as PDF; the same request makes the same bytes."""
-    return alone.printed(TEMPLATE, data(request, brokerage, speech), request.day)
+    told, brand = data(request, brokerage, speech), dress(brokerage, speech)
+    return alone.printed(TEMPLATE, told, request.day, brand)
 
 
 def data(request: Request, brokerage: Brokerage, speech: Speech) -> Data:

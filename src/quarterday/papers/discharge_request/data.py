@@ -11,6 +11,7 @@ from quarterday.core.words import Term, words
 from quarterday.papers import alone
 from quarterday.papers.alone import Alone, InForce
 from quarterday.papers.brokerage import Brokerage
+from quarterday.papers.dress import dress
 from quarterday.papers.setting import Data
 
 ID = "discharge-request"
@@ -29,7 +30,7 @@ def pdf(
 ) -> bytes:
     """Return the letter as PDF; the same facts make the same bytes."""
     told = data(of, policy, interest, building, brokerage, speech)
-    return alone.printed(TEMPLATE, told, of.day)
+    return alone.printed(TEMPLATE, told, of.day, dress(brokerage, speech))
 
 
 def data(

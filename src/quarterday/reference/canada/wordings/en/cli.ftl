@@ -152,3 +152,11 @@ cli-run-built = { $n ->
 cli-run-report = What was built, what was withheld and why: { $path }
 cli-run-more = and { $n } more; the report lists them all.
 package-unusable = { $file }: withheld. { $why }
+
+## Brand
+
+cli-brand = { $name }: the brand can be used ({ $path })
+cli-brand-logo = Logo: { $logo }
+cli-brand-colours = Colours: accent { $accent }, tint { $tint }
+cli-brand-signatures = Signatures: { $names }
+cli-brand-wordings = Own wordings ({ $language }): { $n }: { $ids }

@@ -411,3 +411,8 @@ would-pay-result = { $case ->
    *[part] Of { $total }, the insurer pays { $paid } and you pay { $borne }.
 }
 would-pay-caution = These are examples, not promises. A real claim turns on its own facts, and an adjuster decides.
+
+## Brand
+
+brand-logo = Logo of { $name }
+brand-signature = Signature of { $name }

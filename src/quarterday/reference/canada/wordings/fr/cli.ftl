@@ -152,3 +152,11 @@ cli-run-built = { $n ->
 cli-run-report = Ce qui a été produit, ce qui a été retenu et pourquoi : { $path }
 cli-run-more = et { $n } autres; le rapport les nomme toutes.
 package-unusable = { $file } : trousse retenue. { $why }
+
+## Image de marque
+
+cli-brand = { $name } : l'image de marque peut servir ({ $path })
+cli-brand-logo = Logo : { $logo }
+cli-brand-colours = Couleurs : texte { $accent }, fond { $tint }
+cli-brand-signatures = Signatures : { $names }
+cli-brand-wordings = Textes propres ({ $language }) : { $n } : { $ids }

@@ -411,3 +411,8 @@ would-pay-result = { $case ->
    *[part] Sur { $total }, l'assureur paie { $paid } et vous payez { $borne }.
 }
 would-pay-caution = Ce sont des exemples, non des promesses. Une vraie réclamation dépend de ses propres faits, et un expert en sinistre en décide.
+
+## Image de marque
+
+brand-logo = Logo de { $name }
+brand-signature = Signature de { $name }
