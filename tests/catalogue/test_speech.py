@@ -274,6 +274,7 @@ def test_a_brokerage_says_it_in_its_own_words(own: Write, canada: Reference) -> 
             "en/ours.ftl: the wording origin-row uses $page; it is given $row, $sheet",
         ),
         ("yes = { $no }\n", "the wording yes uses $no; it is given none"),
+        ("origin-row = { $sheet }\n", "the wording origin-row leaves out $row; readers would miss"),
         ("yes = a\nyes = b\n", "en/ours.ftl: the wording yes stands in ours.ftl already"),
     ],
 )

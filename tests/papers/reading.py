@@ -24,14 +24,17 @@ def values(pdf: bytes) -> dict[str, str]:
 
 
 def page_texts(pdf: bytes, folder: Path) -> list[str]:
-    """Return the text of each page as poppler reads it; fail on anything poppler complains of."""
+    """Return the text of each page as poppler reads it; fail on anything poppler complains of.
+
+    The apostrophe of print is told as the plain one, which the wordings have.
+    """
     file = folder / "package.pdf"
     file.write_bytes(pdf)
     told = subprocess.run(
         ["pdftotext", "-layout", str(file), "-"], capture_output=True, check=True, timeout=60
     )
     assert told.stderr == b""
-    return told.stdout.decode().split("\f")[:-1]
+    return told.stdout.decode().replace("’", "'").split("\f")[:-1]
 
 
 @dataclass(frozen=True)

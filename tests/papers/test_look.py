@@ -11,7 +11,7 @@ from fontTools.ttLib import TTFont
 from quarterday.papers.press import FONTS, HERE
 
 COLOURS = dict(
-    re.findall(r'#let (\w+) = rgb\("#(\w{6})"\)', (HERE / "look.typ").read_text("utf-8"))
+    re.findall(r'#let (\w+) = rgb\(.*"#(\w{6})"\)', (HERE / "look.typ").read_text("utf-8"))
 )
 # W3C, WCAG 2.2, success criteria 1.4.3 (text, 4.5:1) and 1.4.11 (graphics, 3:1); its definition of
 # relative luminance and contrast ratio.
