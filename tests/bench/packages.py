@@ -109,9 +109,14 @@ def _composed(compose: Callable[[], Any]) -> tuple[bytes, Mapping[str, Any]]:
     seen: list[Mapping[str, Any]] = []
     plain = press.Press.set
 
-    def watched(self: press.Press, data: Mapping[str, Any], built_on: date) -> bytes:
+    def watched(
+        self: press.Press,
+        data: Mapping[str, Any],
+        built_on: date,
+        dress: Mapping[str, str] | None = None,
+    ) -> bytes:
         seen.append(data)
-        return plain(self, data, built_on)
+        return plain(self, data, built_on, dress)
 
     press.Press.set = watched  # type: ignore[method-assign]
     try:

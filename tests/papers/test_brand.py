@@ -42,7 +42,7 @@ def png(width: int = 40, height: int = 20) -> bytes:
     return out.getvalue()
 
 
-def folder(home: Path, text: str = "", **files: bytes | str) -> Path:
+def folder(home: Path, text: str = "", /, **files: bytes | str) -> Path:
     """Write a brokerage's folder with a logo and a signature; return its file."""
     told = EXAMPLE.replace("email: ruth.", "signature: ruth.svg, email: ruth.", 1)
     (home / "brokerage.yaml").write_text(f"{told}logo: logo.svg\n{COLOURS}{text}", "utf-8")
@@ -69,9 +69,10 @@ def colours(pdf: bytes) -> set[tuple[float, ...]]:
     found = set()
     with pikepdf.open(io.BytesIO(pdf)) as opened:
         for page in opened.pages:
-            for operands, operator in pikepdf.parse_content_stream(page):
-                if str(operator) in {"scn", "SCN", "rg", "RG"} and len(operands) == 3:
-                    found.add(tuple(round(float(o), 2) for o in operands))
+            for drawn in pikepdf.parse_content_stream(page):
+                operands = list(drawn.operands)
+                if str(drawn.operator) in {"scn", "SCN", "rg", "RG"} and len(operands) == 3:
+                    found.add(tuple(round(float(str(o)), 2) for o in operands))
     return found
 
 
@@ -161,7 +162,7 @@ def test_a_picture_that_cannot_serve_is_refused_with_file_and_reason(
     name: str, content: bytes | str, said: str, tmp_path: Path
 ) -> None:
     with pytest.raises(BadReference) as refused:
-        read_brokerage(folder(tmp_path, **{name: content}))
+        read_brokerage(folder(tmp_path, "", **{name: content}))
     assert said in str(refused.value)
     assert "brokerage.yaml, " in str(refused.value)
     assert name.replace("_", ".") in str(refused.value)

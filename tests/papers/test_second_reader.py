@@ -130,7 +130,7 @@ def alternatives(node: Any) -> Iterator[str]:
 @pytest.mark.parametrize("id", FILES)
 def test_pypdf_finds_the_same_alternatives_in_the_same_order(id: str, language: str) -> None:
     pdf = given.package(id, language).pdf
-    root = PdfReader(io.BytesIO(pdf)).trailer["/Root"]
+    root: Any = PdfReader(io.BytesIO(pdf)).trailer["/Root"]
     found = list(alternatives(root["/StructTreeRoot"]["/K"]))
     assert found == [e.alternative for e in elements(pdf) if e.alternative]
     assert len(found) >= 3
@@ -141,12 +141,12 @@ def as_typeset(id: str, language: str) -> list[Page]:
     of = given.setting(id, language)
     data = {"house": house_of(id, language), "papers": _data(of, _enclosed(of))["papers"]}
     text = with_curled_apostrophes(json.dumps(data, ensure_ascii=False, sort_keys=True))
-    pages = typst.compile(
+    pages: Any = typst.compile(
         str(HERE / "package.typ"), root=str(HERE), font_paths=[str(FONTS)],
         ignore_system_fonts=True, format="png", ppi=RESOLUTION,
         sys_inputs={**dress(of.brokerage, of.speech), "data": text},
     )  # fmt: skip
-    drawn = pages if isinstance(pages, list) else [pages]
+    drawn: list[bytes] = list(pages) if not isinstance(pages, bytes) else [pages]
     return [_grey(Image.open(io.BytesIO(page))) for page in drawn]
 
 
