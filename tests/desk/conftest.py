@@ -12,11 +12,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import UTC, date, datetime
+from functools import lru_cache
 from pathlib import Path
 from shutil import copyfile
 
 import pytest
 from django.conf import settings
+from django.contrib.auth.hashers import make_password
 from django.test import Client
 from tests.office.inbox import inbox  # noqa: F401 - a fixture
 
@@ -68,11 +70,17 @@ def figures(book: None) -> None:
     keeping.refresh(reference(), DAY)
 
 
+@lru_cache
+def _hashed() -> str:
+    """Hash the password once: a strong hash is slow on purpose."""
+    return make_password(PASSWORD)
+
+
 def make_person(name: str, office: str = "", role: str = "") -> Person:
     """Make somebody with one grant, or none."""
     licence = "RIB-000001" if role in {"owner", "manager"} else ""
     person = Person(email=f"{name}@holliswren.example.org", name=name.title(), licence=licence)
-    person.set_password(PASSWORD)
+    person.password = _hashed()
     person.save()
     if role:
         Grant.objects.create(person=person, office=office, role=role)

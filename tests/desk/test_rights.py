@@ -71,6 +71,8 @@ MATRIX: dict[str, tuple[str, str, dict[str, str], dict[str, str]]] = {
     "decisions": ("get", f"{F}decisions/", {}, DOES),
     "bind": ("get", f"{F}bind/", {}, DOES),
     "check": ("get", f"{F}check/", {}, DOES),
+    "keys": ("get", "/keys/", {}, EVERYBODY),
+    "end-key": ("post", "/keys/0/end/", {}, EVERYBODY),
     "people": ("get", "/people/", {}, MANAGES),
     "change-person": ("post", "/people/0/", {}, {**MANAGES, "maria": "hidden"}),
     "kept": ("get", "/kept/", {}, EVERYBODY),

@@ -17,6 +17,7 @@ from quarterday.cli.commands import (
     evidence,
     experience,
     keeping,
+    keys,
     loading,
     outside,
     packages,
@@ -131,6 +132,7 @@ for command in (
     calc.calc,
     serve.serve,
     serve.person,
+    keys.key,
 ):
     cli.add_command(command)
 

@@ -8,19 +8,13 @@ from quarterday.catalogue.load import reference
 from quarterday.catalogue.problems import BadReference
 from quarterday.catalogue.speech import Speech
 from quarterday.core.reference import Reference
-from quarterday.core.words import Words
+from quarterday.office import telling
 from quarterday.office.own_data import reference_in_use
 
 
 def sentences(trouble: Exception, language: str) -> Iterator[str]:
     """Yield the sentences in which a trouble is told; none when it carries no sentence."""
-    problems = getattr(trouble, "problems", None)
-    said = getattr(trouble, "words", None)
-    told = said if isinstance(said, tuple) else (said,)
-    if isinstance(problems, tuple):
-        yield from problems
-    speech = Speech(_known(), language)
-    yield from (speech.say(sentence) for sentence in told if isinstance(sentence, Words))
+    yield from telling.sentences(trouble, Speech(_known(), language))
 
 
 def _known() -> Reference:

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 from datetime import date
-from functools import lru_cache
-from pathlib import Path
 
 from django.http import HttpRequest
 from django_htmx.middleware import HtmxDetails
 
 from quarterday.catalogue.speech import Speech
-from quarterday.office.own_data import own_folder, reference_in_use
+from quarterday.office.voices import LANGUAGES, accepted, voice
 from quarterday.people.models import Person
 
-LANGUAGES = ("en", "fr")
+__all__ = ["LANGUAGES", "DeskRequest", "language_of", "voice"]
 
 
 class DeskRequest(HttpRequest):
@@ -25,16 +23,6 @@ class DeskRequest(HttpRequest):
     htmx: HtmxDetails
 
 
-def voice(language: str) -> Speech:
-    """Return the voice of a language, with the brokerage's own wordings where it keeps some."""
-    return _voice(language, own_folder())
-
-
-@lru_cache(maxsize=4)
-def _voice(language: str, _folder: Path | None) -> Speech:
-    return Speech(reference_in_use(), language)
-
-
 def language_of(request: HttpRequest) -> str:
     """Return a visitor's language: the signed-in person's, the chosen one, else the browser's."""
     user = getattr(request, "user", None)
@@ -43,5 +31,4 @@ def language_of(request: HttpRequest) -> str:
     chosen = request.COOKIES.get("quarterday_language", "")
     if chosen in LANGUAGES:
         return chosen
-    accepted = request.headers.get("Accept-Language", "").strip().lower()
-    return "fr" if accepted.startswith("fr") else "en"
+    return accepted(request.headers.get("Accept-Language", "")) or "en"

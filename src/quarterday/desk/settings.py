@@ -22,7 +22,7 @@ SECRET_KEY = _key.read_text("ascii") if _key.is_file() else secrets.token_urlsaf
 DEBUG = False
 ALLOWED_HOSTS = os.environ.get("QUARTERDAY_HOSTS", "localhost 127.0.0.1 [::1]").split()
 IS_SECURE = os.environ.get("QUARTERDAY_HTTPS", "") == "yes"  # it is served by https only
-ROOT_URLCONF = "quarterday.desk.urls"
+ROOT_URLCONF = "quarterday.addresses"
 WSGI_APPLICATION = "quarterday.desk.wsgi.application"
 
 INSTALLED_APPS = [
@@ -35,6 +35,7 @@ INSTALLED_APPS = [
 MIDDLEWARE = [
     "quarterday.desk.guard.SecurityHeaders",
     "django.middleware.security.SecurityMiddleware",
+    "quarterday.api.guard.Problems",
     "whitenoise.middleware.WhiteNoiseMiddleware",
     "django.contrib.sessions.middleware.SessionMiddleware",
     "django.middleware.common.CommonMiddleware",

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date
+from typing import Any
 
 from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import Bound, Terms
 from quarterday.core.terms.agreed import Wish, agreed, wishes
 from quarterday.core.words import words
+from quarterday.office.plain import value
 from quarterday.office.trouble import Trouble, made
 from quarterday.store import ledger
 
@@ -28,6 +30,16 @@ class Binder:
         if strange:
             raise Trouble(words("acts-no-wish", wish=strange[0][:80]))
         return agreed(self.offered, (wish for wish in self.wishes if wish.id in accepted))
+
+
+def plain(found: Binder) -> list[dict[str, Any]]:
+    """Return the changes that may be agreed, as JSON can hold them."""
+    money = found.offered.money
+    return [
+        {"change": w.id, "limit": value(money(w.line.limit)) if w.line.limit else None,
+         "price": value(money(w.price)) if w.price is not None else None, "taken": w.is_taken}
+        for w in found.wishes
+    ]  # fmt: skip
 
 
 def binder(file: File) -> Binder:

@@ -5,9 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from quarterday.catalogue.speech import Speech
 from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import Bound, PolicyChecked, Terms
+from quarterday.core.review.case import Case
 from quarterday.core.review.rules.terms.agreed import agreed_terms
 from quarterday.core.terms.compare import compare
 from quarterday.core.terms.difference import Difference
@@ -33,6 +35,12 @@ class Check:
     def worse(self) -> tuple[Difference, ...]:
         """Where the policy gives less than was agreed."""
         return tuple(d for d in self.differences if d.direction == "worse")
+
+
+def plain(found: Check, case: Case, speech: Speech) -> list[dict[str, str]]:
+    """Return where the issued policy differs from what was agreed, as JSON can hold it."""
+    said = [(d, d.sentence(case.building_name(d.location))) for d in found.differences]
+    return [{"direction": d.direction, "sentence": speech.say(told)} for d, told in said]
 
 
 def newest_issued(file: File) -> Terms | None:

@@ -6,10 +6,13 @@ from datetime import date
 from decimal import Decimal
 from typing import Any, Protocol
 
+from quarterday.catalogue.speech import Speech
 from quarterday.core.dates import Period
 from quarterday.core.money import Money
+from quarterday.core.words import words
 from quarterday.office.plain import value
 from quarterday.store import ledger
+from quarterday.store.day_list import Line, Step
 from quarterday.store.ledger import Listed
 
 
@@ -59,4 +62,39 @@ def premiums(line: Premiums) -> dict[str, Any]:
         "premium_expiring": value(premium(line, line.premium_expiring)),
         "premium_offered": value(premium(line, line.premium_offered)),
         "change": value(change(line)),
+    }
+
+
+def plain_line(line: Line) -> dict[str, Any]:
+    """Return a line of the day's list as JSON can hold it: the line, and where its renewal is."""
+    return {
+        "file": line.file,
+        "name": line.name,
+        "province": line.province,
+        "renewal": value(line.renewal),
+        **premiums(line),
+        "office": line.office,
+        "broker": line.broker,
+        "state": line.state,
+        "late": line.late,
+        "impossible": line.impossible,
+        "next_step": line.next_step,
+        "next_who": line.next_who,
+        "next_by": value(line.next_by),
+    }
+
+
+def plain_step(step: Step, speech: Speech) -> dict[str, Any]:
+    """Return a line of the diary as JSON can hold it."""
+    return {
+        "file": step.file,
+        "name": step.name,
+        "renewal": value(step.renewal),
+        "step": step.step,
+        "what": speech.say(words(f"diary-{step.step}")),
+        "who": step.who,
+        "start_by": value(step.start_by),
+        "latest": value(step.latest),
+        "is_late": step.is_late,
+        "is_impossible": step.is_impossible,
     }

@@ -14,11 +14,13 @@ from concurrent.futures import (
 )
 from concurrent.futures.process import BrokenProcessPool
 from dataclasses import dataclass
-from datetime import date
+from datetime import UTC, date, datetime
 from multiprocessing import get_context
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any
 
+from django.conf import settings
 from django.db import transaction
 
 from quarterday.core.file.entry import Draft, Origin
@@ -28,13 +30,17 @@ from quarterday.core.given import Unusable
 from quarterday.core.review.case import NoRenewal
 from quarterday.core.review.review import review
 from quarterday.core.words import Words, words
-from quarterday.office import worker
+from quarterday.office import access, worker
+from quarterday.office.brand import brokerage
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.reviewing import signature
 from quarterday.office.trouble import Trouble
+from quarterday.office.voices import LANGUAGES
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.package import Package, build
 from quarterday.papers.press import Unprintable
+from quarterday.people import limits
+from quarterday.people.models import Person
 from quarterday.store import ledger, originals, setup
 
 _WAITING = 4  # orders in the pool for each worker
@@ -155,6 +161,24 @@ def keep(composed: Composed, out: Path, by: str) -> Built:
             draft = Draft("build", record.kind, record.key, record.body(), Origin(way="office"))
             ledger.append(composed.file, [draft], by=by, expected_seq=None)
     return Built(composed, digest, _write(out / name, composed.pdf))
+
+
+def built_by(person: Person, id: str, language: str, today: date) -> dict[str, Any]:
+    """Build a file's package in one language for a person, and return what was built.
+
+    Trouble when there is no such language, or the person builds more often than may be.
+    """
+    access.open_file(person, id, "build")
+    now = datetime.now(UTC)
+    if language not in LANGUAGES:
+        raise Trouble(words("acts-not-possible"))
+    if limits.is_over("build", person.email, now):
+        raise Trouble(words("acts-too-often"))
+    limits.count("build", person.email, now)
+    composed = compose(Order(id, language, None, today), brokerage())
+    home: Path = settings.QUARTERDAY_HOME
+    with TemporaryDirectory(dir=home) as folder:
+        return keep(composed, Path(folder), person.signed).plain
 
 
 def _write(path: Path, data: bytes) -> Path:

@@ -49,15 +49,20 @@ def source(cited: Source) -> Plain:
     }  # fmt: skip
 
 
-def node(figure: Node, speech: Speech) -> Plain:
-    """Return a figure, fact or parameter with everything it was made from."""
-    shared: Plain = {
+def named(figure: Node, speech: Speech) -> Plain:
+    """Return a figure, fact or parameter alone."""
+    return {
         "id": figure.id,
         "value": value(figure.value),
         "unit": figure.unit,
         "label": speech.say(figure.label),
         "shown": speech.value(figure.value, figure.unit),
     }
+
+
+def node(figure: Node, speech: Speech) -> Plain:
+    """Return a figure, fact or parameter with everything it was made from."""
+    shared = named(figure, speech)
     if isinstance(figure, Fact):
         return {**shared, "origin": origin(figure.origin), "recorded_on": str(figure.recorded_on)}
     if isinstance(figure, Parameter):

@@ -57,7 +57,7 @@ def keep(
 
     Trouble when it is of another kind, empty, or larger than ``most`` bytes. Older ones go.
     """
-    require_anywhere(person, "load")
+    require_anywhere(person, "load" if kind == BOOK else "record")
     plain = Path(name.replace("\\", "/")).name[:200] or "workbook"
     if limits.is_over("upload", person.email, now):
         raise Trouble(words("acts-too-often"))

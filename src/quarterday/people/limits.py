@@ -28,6 +28,7 @@ LIMITS: Mapping[str, Limit] = {
     "upload": Limit(60, HOUR),
     "build": Limit(120, HOUR),
     "send": Limit(120, HOUR),
+    "key-wrong": Limit(60, HOUR),
     "feed": Limit(60, HOUR),
     "feed-wrong": Limit(20, HOUR),
 }

@@ -14,6 +14,7 @@ from django.db import models
 
 EVERY_OFFICE = "*"
 ROLES = ("owner", "colleague", "manager", "read-only-manager", "read-only")
+SCOPES = ("read", "act")
 
 
 class People(BaseUserManager["Person"]):
@@ -171,3 +172,58 @@ class Sending(models.Model):
 
     def __str__(self) -> str:
         return f"a message about {self.file}"
+
+
+class AccessKey(models.Model):
+    """A key with which a person's program asks in their name; ``digest`` is the secret's SHA-256.
+
+    ``used`` counts what was asked in the minute that began at ``minute``.
+    """
+
+    personal_data: ClassVar[str] = "last_used: when a person's program last asked"
+
+    person = models.ForeignKey(Person, models.CASCADE, related_name="access_keys")
+    name = models.CharField(max_length=80)
+    digest = models.CharField(max_length=64, unique=True)
+    scope = models.CharField(max_length=4, choices=[(scope, scope) for scope in SCOPES])
+    made_at = models.DateTimeField()
+    until = models.DateTimeField()
+    revoked_at = models.DateTimeField(null=True)
+    last_used = models.DateTimeField(null=True)
+    minute = models.DateTimeField(null=True)
+    used = models.PositiveIntegerField(default=0)
+
+    class Meta:
+        """A scope is one that exists."""
+
+        constraints: ClassVar = [
+            models.CheckConstraint(condition=models.Q(scope__in=SCOPES), name="known_scope"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.name} of {self.person_id}"
+
+
+class Answered(models.Model):
+    """An act that a program named so that it can ask again, and what it was answered.
+
+    It is written in the act's own transaction, and forgotten after a day.
+    """
+
+    personal_data: ClassVar[str] = "answer: what the act wrote, names included, for a day"
+
+    person = models.ForeignKey(Person, models.CASCADE)
+    key = models.CharField(max_length=200)
+    asked = models.CharField(max_length=64)  # SHA-256 of what was asked
+    answer = models.TextField()
+    at = models.DateTimeField(db_index=True)
+
+    class Meta:
+        """A name counts once for each person."""
+
+        constraints: ClassVar = [
+            models.UniqueConstraint(fields=["person", "key"], name="one_answer"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.key} of {self.person_id}"

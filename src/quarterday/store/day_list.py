@@ -138,6 +138,25 @@ def lines(asked: Asked, first: int, most: int, day: date) -> tuple[Line, ...]:
     return tuple(_line(row, day) for row in found[first : first + most])
 
 
+Mark = tuple[date | None, str]
+
+
+def page(asked: Asked, after: Mark | None, most: int, day: date) -> tuple[Line, ...]:
+    """Return lines by renewal date, then by id, those behind the line ``after`` (None: all).
+
+    A file that stays where it is comes once, whatever comes or goes before it meanwhile; those
+    without a date come last.
+    """
+    found = _narrowed(asked).order_by(OrderBy(F("at_work"), nulls_last=True), OrderBy(F("file")))
+    if after is not None:
+        on, file = after
+        same = Q(at_work__isnull=True) if on is None else Q(at_work=on)
+        later = Q() if on is None else Q(at_work__gt=on) | Q(at_work__isnull=True)
+        behind = same & Q(file__gt=file)
+        found = found.filter(behind | later if later else behind)
+    return tuple(_line(row, day) for row in found.select_related("standing")[:most])
+
+
 def _line(row: IndexedFile, day: date) -> Line:
     stood = getattr(row, "standing", None) or Standing(state="", late=0, impossible=0)
     return Line(
@@ -192,13 +211,25 @@ class Step:
     is_impossible: bool
 
 
-def steps(asked: Asked, until: date | None = None, most: int | None = None) -> tuple[Step, ...]:
-    """Return the open steps of the question's files, those due first first."""
+def steps(
+    asked: Asked,
+    until: date | None = None,
+    most: int | None = None,
+    after: tuple[date, str, str] | None = None,
+) -> tuple[Step, ...]:
+    """Return the open steps of the question's files, those due first first.
+
+    ``after`` keeps those behind the step that is due then, of that file and name.
+    """
     found = StandingDue.objects.filter(file__in=_narrowed(asked).values("pk"))
     if until is not None:
         found = found.filter(latest__lt=until)
     if asked.only in {"broker", "leaders", "insurer"}:
         found = found.filter(who=asked.only)
+    if after is not None:
+        on, file, step = after
+        same = Q(file__gt=file) | Q(file=file, step__gt=step)
+        found = found.filter(Q(latest__gt=on) | Q(latest=on) & same)
     names = ("file_id", "file__name", "renewal", "step", "who", "start_by", "latest", "is_late",
              "is_impossible")  # fmt: skip
     rows = found.order_by("latest", "file_id", "step").values_list(*names)

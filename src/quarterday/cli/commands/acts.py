@@ -169,17 +169,12 @@ def bind(
 
 
 def _changes(screen: Screen, found: object, as_json: bool) -> None:
-    from quarterday.office.binding import Binder
-    from quarterday.office.plain import value
+    from quarterday.office.binding import Binder, plain
 
     assert isinstance(found, Binder)
     money = found.offered.money
     if as_json:
-        screen.json([
-            {"change": w.id, "limit": value(money(w.line.limit)) if w.line.limit else None,
-             "price": value(money(w.price)) if w.price is not None else None, "taken": w.is_taken}
-            for w in found.wishes
-        ])  # fmt: skip
+        screen.json(plain(found))
         return
     heads = tuple(screen.words(f"cli-{head}") for head in ("wish", "limit", "price", "wish-taken"))
     say = screen.speech.say
@@ -215,19 +210,14 @@ def check(
     held = ledger.load(file)
     found = checking.check_of(held)
     case = Case(held, screen.reference, as_of)
-    told = [
-        (d.direction, screen.speech.say(d.sentence(case.building_name(d.location))))
-        for d in found.differences
-    ]
+    told = checking.plain(found, case, screen.speech)
     if is_done:
         checking.check(held, on=on, today=as_of, said=said, by=by, seen=held.seq)
     if as_json:
-        screen.json({"file": file, "recorded": is_done, "differences": [
-            {"direction": way, "sentence": sentence} for way, sentence in told
-        ]})  # fmt: skip
+        screen.json({"file": file, "recorded": is_done, "differences": told})
         return
-    for way, sentence in told:
-        named = screen.words(f"cli-direction-{way.replace(' ', '-')}")
-        screen.line(f"{named} · {sentence}")
+    for one in told:
+        named = screen.words(f"cli-direction-{one['direction'].replace(' ', '-')}")
+        screen.line(f"{named} · {one['sentence']}")
     screen.say("cli-check", file=file, day=found.issued.start, n=len(told))
     screen.say("cli-checked" if is_done else "cli-check-next")

@@ -16,11 +16,11 @@ from quarterday.core.file.layout import Sheet
 from quarterday.core.file.records import Record, Terms
 from quarterday.core.words import Term, words
 from quarterday.desk.request import DeskRequest
-from quarterday.desk.trouble import clashes
 from quarterday.desk.views.acts import seen
 from quarterday.office import access, acts, forms, standings
 from quarterday.office.forms import Typed
 from quarterday.office.own_data import reference_in_use
+from quarterday.office.telling import clashes
 from quarterday.store.conflict import Conflict
 
 LONG = {"notes", "updates", "description", "text"}

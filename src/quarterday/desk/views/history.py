@@ -15,8 +15,8 @@ from quarterday.core.file.entry import Entry
 from quarterday.core.file.records import Organisation
 from quarterday.core.words import Term, words
 from quarterday.desk.request import DeskRequest
-from quarterday.desk.trouble import field_name
 from quarterday.office import access
+from quarterday.office.telling import field_name
 from quarterday.store import ledger
 from quarterday.store.ledger import Step
 

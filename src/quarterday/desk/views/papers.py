@@ -2,43 +2,25 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
-from pathlib import Path
-from tempfile import TemporaryDirectory
-
-from django.conf import settings
 from django.http import Http404, HttpResponse
 from django.views.decorators.http import require_POST, require_safe
 
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import EvidenceSent, PackageBuilt
 from quarterday.core.words import words
-from quarterday.desk.request import LANGUAGES, DeskRequest
+from quarterday.desk.request import DeskRequest
 from quarterday.desk.views.acts import back, day, text
 from quarterday.office import access, delivering, packages
-from quarterday.office.brand import brokerage
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.trouble import Trouble
-from quarterday.people import limits
 from quarterday.store import originals
 
 
 @require_POST
 def build(request: DeskRequest, file: str) -> HttpResponse:
     """Build the package in one language; signed when the review is, else a draft."""
-    access.open_file(request.person, file, "build")
-    language, now = text(request, "language"), datetime.now(UTC)
-    if language not in LANGUAGES:
-        raise Trouble(words("acts-not-possible"))
-    if limits.is_over("build", request.person.email, now):
-        raise Trouble(words("acts-too-often"))
-    limits.count("build", request.person.email, now)
-    order = packages.Order(file, language, None, request.today)
-    composed = packages.compose(order, brokerage())
-    home: Path = settings.QUARTERDAY_HOME
-    with TemporaryDirectory(dir=home) as folder:
-        packages.keep(composed, Path(folder), request.person.signed)
-    done = "desk-done-draft" if composed.is_draft else "desk-done-build"
+    made = packages.built_by(request.person, file, text(request, "language"), request.today)
+    done = "desk-done-draft" if made["draft"] else "desk-done-build"
     return back(request, file, "papers", done)
 
 

@@ -1,0 +1,45 @@
+"""How an operation is declared: as a read, as a question with a body, or as an act."""
+
+from collections.abc import Callable
+from typing import Any, TypeVar
+
+from ninja import Router
+
+from quarterday.api.asking import ACT, READ
+from quarterday.api.repeating import DESCRIBED, once
+
+F = TypeVar("F", bound=Callable[..., Any])
+
+
+def reads(router: Router, path: str, shape: Any, **more: Any) -> Callable[[F], F]:  # noqa: ANN401 - django-ninja's own
+    """Declare a read: it changes nothing that anybody recorded."""
+    return router.get(path, response=shape, auth=READ, exclude_unset=True, **more)
+
+
+def asks(router: Router, path: str, shape: Any) -> Callable[[F], F]:  # noqa: ANN401 - as above
+    """Declare a question that needs a body: it changes nothing either."""
+    return router.post(path, response=shape, auth=READ, exclude_unset=True)
+
+
+def acts(
+    router: Router,
+    path: str,
+    shape: Any,  # noqa: ANN401 - as above
+    *,
+    repeatable: bool = True,
+) -> Callable[[F], F]:
+    """Declare an act: only a key that may act does it, and under one name it is done once.
+
+    What is not ``repeatable`` takes long or reaches outside the store, so that it cannot stand in
+    one transaction with its answer; asked again it does no harm by itself.
+    """
+
+    def declare(act: F) -> F:
+        extra = DESCRIBED if repeatable else None
+        declared = router.post(
+            path, response=shape, auth=ACT, exclude_unset=True, openapi_extra=extra
+        )
+        declared(once(act) if repeatable else act)
+        return act
+
+    return declare
