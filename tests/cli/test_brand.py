@@ -50,4 +50,4 @@ def test_who_is_unknown_or_owed_still_stops_with_a_sentence(loaded: Run, tmp_pat
     owed = loaded("discharge", FILE, lender, *out)
     assert owed.exit_code == 1
     assert "not paid off" in owed.stderr
-    assert list(tmp_path.iterdir()) == []
+    assert list(tmp_path.glob("*.pdf")) == []
