@@ -99,3 +99,15 @@ def test_terms_that_are_not_there_or_have_no_premium_stop(loaded: Run) -> None:
 )  # fmt: skip
 def test_the_calculations_run_on_their_own(run: Run, name: str, given: object) -> None:
     assert printed(run("calc", name, "--json", json.dumps(given)))["steps"]
+
+
+def test_journals_of_the_whole_book_are_exported(loaded: Run, tmp_path: Path) -> None:
+    out = tmp_path / "journals"
+    done = loaded("export", "--to", "journal", "--out", str(out))
+    assert done.exit_code == 0
+    assert (out / "HW-1001.csv").exists()
+    for path in out.iterdir():
+        with path.open(encoding="utf-8", newline="") as file:
+            rows = list(csv.reader(file))[1:]
+        debit, credit = (sum(Decimal(row[n] or 0) for row in rows) for n in (3, 4))
+        assert debit == credit > 0

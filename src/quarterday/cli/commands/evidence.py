@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import UTC, date, datetime
 from pathlib import Path
 
 import click
 
 from quarterday.cli.commands import exposure
-from quarterday.cli.options import as_of_option, json_option, needs_store, screen_of
+from quarterday.cli.options import as_of_option, json_option, needs_store, screen_of, today
+from quarterday.cli.screen import Screen
+from quarterday.core.given import Unusable
 
 folder_option = click.option(
     "--out", type=click.Path(path_type=Path, file_okay=False), default=Path(), show_default="here",
@@ -142,9 +145,10 @@ def bordereau(context: click.Context, /, *, month: datetime, out: Path, as_json:
 
 
 @click.command()
-@click.option("--to", "kind", type=click.Choice(["xlsx", "csv", "parquet", "oed"]),
+@click.option("--to", "kind", type=click.Choice(["xlsx", "csv", "parquet", "oed", "journal"]),
               default="xlsx", show_default=True,
-              help="A workbook; or a folder: CSV, Parquet, Open Exposure Data.")  # fmt: skip
+              help="A workbook; or a folder: CSV, Parquet, Open Exposure Data, or the journal "
+                   "lines of each premium.")  # fmt: skip
 @click.option("--out", type=click.Path(path_type=Path), required=True,
               help="The workbook or the folder to write.")  # fmt: skip
 @click.argument("files", nargs=-1)
@@ -162,6 +166,9 @@ def export(context: click.Context, /, *, files: tuple[str, ...], kind: str, out:
     if kind == "oed":
         exposure.write(screen, ids, out)
         return
+    if kind == "journal":
+        _journals(screen, ids, out)
+        return
     kinds = {sheet.record.kind for sheet in SHEETS}
     records = (
         (file.id, held.record) for file in ledger.many(ids)
@@ -172,3 +179,19 @@ def export(context: click.Context, /, *, files: tuple[str, ...], kind: str, out:
     else:
         (write_workbook if kind == "xlsx" else write_csv)(records, out, screen.language)
     screen.say("cli-exported", n=len(ids), path=str(out))
+
+
+def _journals(screen: Screen, ids: Sequence[str], out: Path) -> None:
+    """Write a journal a file; a file without terms to judge is told and left out."""
+    from quarterday.cli.commands.premium import write_journal
+    from quarterday.office import premium as office
+    from quarterday.office.trouble import Trouble
+
+    out.mkdir(parents=True, exist_ok=True)
+    for id in ids:
+        try:
+            _, made = office.premium_of(id, screen.reference, today())
+        except (Trouble, Unusable) as refused:
+            screen.tell("named-value", label=id, value=screen.speech.say(refused.words))
+            continue
+        write_journal(screen, made, out / f"{id}.csv")

@@ -50,14 +50,15 @@ def premium(
     screen = screen_of(context)
     case, made = office.premium_of(file, screen.reference, as_of, stage, key)
     if journal is not None:
-        _write(screen, made, journal)
+        write_journal(screen, made, journal)
     if as_json:
         screen.json(office.premium(case, made, screen.speech))
     else:
         _show(screen, case, made, office.change_of(case, made))
 
 
-def _write(screen: Screen, made: Statement, path: Path) -> None:
+def write_journal(screen: Screen, made: Statement, path: Path) -> None:
+    """Write the journal lines of a premium, and tell that they balance."""
     from quarterday.office.journal import journal_csv
 
     lines = made.journal()
