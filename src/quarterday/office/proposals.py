@@ -9,7 +9,7 @@ from quarterday.core.words import words
 from quarterday.intake.forms.propose import Proposal
 from quarterday.intake.forms.recognise import Flat
 from quarterday.intake.forms.telling import sentence, value
-from quarterday.office.returning import Kept, Reading
+from quarterday.office.returning import Kept, Reading, flat_notes
 
 Plain = dict[str, Any]
 
@@ -42,9 +42,10 @@ def proposal(one: Proposal, speech: Speech) -> Plain:
 
 def flat(read: Flat, speech: Speech) -> Plain:
     """Return whose form it may be that holds no answers a program can read, and what to do."""
-    file = read.files[0] if len(read.files) == 1 else "FILE"
-    form = read.forms[0] if len(read.forms) == 1 else "FORM"
-    said = words("returns-flat", name=read.looked.name)
-    hint = words("returns-flat-next", file=file, name=read.looked.name, form=form)
+    file, name = read.files[0] if len(read.files) == 1 else "FILE", read.looked.name
+    forms = read.forms if read.codes or len(read.forms) == 1 else ("FORM",)
+    said = [words("returns-flat", name=name), *flat_notes(read)]
+    said += [words("returns-flat-next", file=file, name=name, form=form) for form in forms]
     return {"document": read.looked.document, "files": list(read.files),
-            "forms": list(read.forms), "notes": [speech.say(said), speech.say(hint)]}  # fmt: skip
+            "forms": list(read.forms), "notes": [speech.say(one) for one in said],
+            "codes": {str(page): code.text for page, code in read.codes.items()}}  # fmt: skip
