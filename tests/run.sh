@@ -3,6 +3,7 @@
 set -eu
 cd "$(dirname "$0")/.."
 BIN=${BIN:-.venv/bin}
+SPREAD="-n auto --dist loadfile" # over all processors, a file of tests to one of them
 unset QUARTERDAY_DATABASE QUARTERDAY_HOME DJANGO_SETTINGS_MODULE
 
 step() { printf '\n%s\n' "--- $1"; }
@@ -15,8 +16,8 @@ step "layers"
 step "types"
 "$BIN/mypy"
 step "tests, on SQLite"
-"$BIN/pytest"
+"$BIN/pytest" $SPREAD
 step "the desk in a browser"
 "$BIN/pytest" tests/browser
 step "tests that use the store, on PostgreSQL"
-sh tests/postgres.sh "$BIN/pytest" -m store
+sh tests/postgres.sh "$BIN/pytest" $SPREAD -m store
