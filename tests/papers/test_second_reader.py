@@ -46,7 +46,7 @@ def read_aloud(id: str, language: str) -> tuple[tuple[str, str], ...]:
     told = subprocess.run(
         ["pdfinfo", "-struct-text", "-"], input=given.package(id, language).pdf,
         capture_output=True, check=True, timeout=500,
-    ).stdout.decode()  # fmt: skip
+    ).stdout.decode(errors="replace")  # fmt: skip # poppler prints attributes as the file has them
     return tuple(_read(told))
 
 
@@ -76,15 +76,20 @@ def headings(id: str, language: str) -> list[str]:
     return found
 
 
+def heard(text: str) -> str:
+    """Return what poppler prints of ``text``: it stops at a no-break space of a heading."""
+    return " ".join(re.split("[\u00a0\u202f]", text)[0].split())
+
+
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_poppler_reads_the_papers_in_the_order_the_letter_lists_them(language: str) -> None:
     id = given.RENTER
     of = given.setting(id, language)
     papers = _data(of, _enclosed(of))["papers"]
     firsts = [p["data"].get("opening", {}).get("title") for p in papers]
-    wanted = [with_curled_apostrophes(title) for title in firsts if title]
-    read = [" ".join(text.split()) for text in headings(id, language)]
-    places = [read.index(" ".join(title.split())) for title in wanted]
+    wanted = [heard(with_curled_apostrophes(title)) for title in firsts if title]
+    read = [heard(text) for text in headings(id, language)]
+    places = [next(n for n, h in enumerate(read) if h.startswith(title)) for title in wanted]
     assert len(wanted) > 10
     assert places == sorted(places)
 
@@ -93,9 +98,9 @@ def test_poppler_reads_the_papers_in_the_order_the_letter_lists_them(language: s
 def test_poppler_reads_a_field_s_question_before_the_field(language: str) -> None:
     """In the letter's form of decisions: the decision, then its four answers, then the words."""
     read = read_aloud(given.RENTER, language)
-    titles = {with_curled_apostrophes(given.setting(given.RENTER, language).spoken(f.title))
+    titles = {heard(with_curled_apostrophes(given.setting(given.RENTER, language).spoken(f.title)))
               for f in given.reviewed(given.RENTER).agenda}  # fmt: skip
-    at = [n for n, (role, text) in enumerate(read) if role == "H3" and text[3:] in titles]
+    at = [n for n, (role, text) in enumerate(read) if role == "H3" and heard(text[3:]) in titles]
     assert len(at) == len(titles)
     fields = [n for n, (role, _) in enumerate(read) if role == "Form"]
     for start in at:

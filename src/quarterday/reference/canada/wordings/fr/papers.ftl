@@ -314,7 +314,7 @@ figures-figure = Chiffre, et comment il est obtenu
 figures-facts = Les faits de votre dossier
 figures-parameters = Les valeurs publiées et supposées
 figures-from = À partir de { $numbers }.
-figures-credits = Mention : { $text }
+figures-credits = Mention : { $text }
 
 ## Claims record
 
