@@ -51,9 +51,10 @@ STRANGE: list[Any] = [
 
 def places(part: Any) -> list[tuple[Any, Any]]:
     """Return every place of a value at which something stands: its holder, and where in it."""
-    inside = part.items() if isinstance(part, dict) else enumerate(part)
+    if not isinstance(part, dict | list):
+        return []
     found: list[tuple[Any, Any]] = []
-    for key, value in inside if isinstance(part, dict | list) else ():
+    for key, value in part.items() if isinstance(part, dict) else enumerate(part):
         found.append((part, key))
         found += places(value)
     return found

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
+from decimal import Decimal
 from typing import Any
 
 import pytest
@@ -72,6 +73,39 @@ def test_what_is_wrong_with_the_input_is_told_by_name(
     found = told(program("ann").post(NOTE, said), 400, "bad-input")
     assert words in found["detail"]
     assert [fault["where"] for fault in found["errors"]] == [where]
+
+
+@pytest.mark.parametrize("number", ["999.0", "9.99e2", "99900E-2"])
+def test_a_number_is_whole_by_its_value_not_its_writing(
+    number: str, book: None, program: As
+) -> None:
+    """JSON Schema 2020-12, Validation 6.1.1: a number without a fraction is an integer."""
+    answer = program("ann").post(NOTE, f'{{"seen": {number}, "text": "x"}}')
+    assert answer.status_code == 200, answer.content
+
+
+@pytest.mark.parametrize(
+    "number", ["999.5", "-1.0", "1e10", "1e999", "1e99999999999999999999", "1e-9", '"999.0"']
+)
+def test_what_is_no_usable_whole_number_is_refused_however_it_is_written(
+    number: str, book: None, program: As
+) -> None:
+    answer = program("ann").post(NOTE, f'{{"seen": {number}, "text": "x"}}')
+    assert "whole number" in told(answer, 400, "bad-input")["detail"]
+
+
+def test_a_bare_number_in_a_record_is_read_as_it_is_written(book: None, program: As) -> None:
+    """The same as the number in quotation marks, which the guide shows."""
+    record = next(
+        one["record"] for one in program("ann").get(FILE).json()["records"]
+        if one["kind"] == "building" and one["record"].get("area_m2")
+    )  # fmt: skip
+    said = json.dumps({"kind": "building", "key": record["id"], "seen": 999,
+                       "record": {**record, "area_m2": "HERE"}})  # fmt: skip
+    answer = program("ann").post(f"{FILE}/records", said.replace('"HERE"', "123.40"))
+    assert answer.status_code == 200, answer.content
+    kept = next(one for one in ledger.load(FLAGSHIP).buildings if one.id == record["id"])
+    assert kept.area_m2 == Decimal("123.40")
 
 
 @pytest.mark.parametrize(

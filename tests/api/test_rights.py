@@ -20,8 +20,9 @@ NO_KEY = dict.fromkeys(("over", "ended", "none"), "no key")
 EVERYBODY = {**dict.fromkeys(KEYS, "in"), **NO_KEY}
 OPEN = dict.fromkeys(KEYS, "in")
 SEES = {**EVERYBODY, "cole": "hidden", "sid": "hidden"}
-DOES = {**SEES, "rhea": "forbidden", "reader": "forbidden"}
-LOADS = {**EVERYBODY, "rhea": "forbidden", "sid": "forbidden", "reader": "forbidden"}
+READ_ALONE = dict.fromkeys(("rhea", "reed", "reader"), "forbidden")
+DOES = {**SEES, **READ_ALONE}
+LOADS = {**EVERYBODY, **READ_ALONE, "sid": "forbidden"}
 OWN = {**EVERYBODY, "reader": "forbidden"}  # what one sent oneself: others' is not there
 HIDDEN = {**dict.fromkeys(KEYS, "hidden"), **NO_KEY}
 SEEN = {"seen": 1}
@@ -74,7 +75,7 @@ MATRIX: dict[str, tuple[str, Any, dict[str, str]]] = {
     "papers.built": (f"/files/{FLAGSHIP}/packages", None, SEES),
     "papers.fetch": (f"/files/{FLAGSHIP}/packages/none", None, HIDDEN),
     "papers.build": (f"/files/{FLAGSHIP}/packages", {"language": "xx"}, {**DOES, "cole": "in",
-                     "sid": "in", "rhea": "in"}),  # refused before the file is looked up
+                     "sid": "in", "rhea": "in", "reed": "in"}),  # refused before the look-up
     "papers.deliver": (f"/files/{FLAGSHIP}/deliveries",
                        {**SEEN, "language": "en", "to": "Lou", "way": "post",
                         "on": "2026-11-20"}, DOES),

@@ -9,11 +9,13 @@ from ninja.files import UploadedFile
 from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, StrictBool
 from pydantic_core import PydanticCustomError
 
+from quarterday.api.strict import Fraction
 from quarterday.store.drafts import keepable
 
 PROSE = r"^[^\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]*$"
 KEEPABLE = r"^[^\u0000-\u001f\u007f-\u009f]*$"
 LONGEST_PROSE = 10_000
+NEWEST = 10**9  # no journal comes near
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 
 
@@ -32,6 +34,8 @@ def _kept(said: str) -> str:
 
 
 def _whole(said: object) -> object:
+    if isinstance(said, Fraction) and (whole := said.whole(NEWEST)) is not None:
+        return whole
     if isinstance(said, bool) or not isinstance(said, int):
         raise PydanticCustomError("int_form", "not a whole number")
     return said
@@ -54,7 +58,7 @@ Prose = Annotated[
 ]
 Seen = Annotated[
     int,
-    Field(ge=0, le=10**9, description="The newest entry of the file that you have read: its seq."),
+    Field(ge=0, le=NEWEST, description="The newest entry of the file that you have read: its seq."),
     BeforeValidator(_whole),
 ]
 Language = Literal["en", "fr"]

@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Iterable, Iterator, Mapping
+from decimal import Decimal
 from typing import Any
 
 from django.http import HttpRequest
@@ -16,6 +17,21 @@ MOST_TOLD = 20  # faults told at a time
 _FORMS = {"missing": "api-missing", "extra_forbidden": "api-unknown"}
 
 
+class Fraction(str):
+    """A number that JSON wrote with a point or an exponent, kept as it was written."""
+
+    __slots__ = ()
+
+    def whole(self, most: int) -> int | None:
+        """Return the number where it is whole, as 12.0 is (JSON Schema 2020-12), and up to most."""
+        try:
+            value = Decimal(self)
+        except ArithmeticError:  # an exponent beyond what can be reckoned with
+            return None
+        fits = -most <= value <= most and value == value.to_integral_value()
+        return int(value) if fits else None
+
+
 class StrictJson(Parser):
     """Reads a body: exact numbers, no key twice, nothing that is not JSON."""
 
@@ -28,7 +44,7 @@ def read_json(body: bytes) -> Any:  # noqa: ANN401 - whatever JSON can hold
     """Return what ``body`` says, fractions as text; Problem says why it cannot be read."""
     try:
         return json.loads(
-            body.decode("utf-8"), parse_float=str, parse_constant=_not_finite,
+            body.decode("utf-8"), parse_float=Fraction, parse_constant=_not_finite,
             object_pairs_hook=_once,
         )  # fmt: skip
     except UnicodeDecodeError:

@@ -74,12 +74,16 @@ class FormRead(Shape):
 
 
 class FlatForm(Shape):
-    """A form without answers that a program can read: whose it may be, and what to do."""
+    """A form without answers that a program can read: whose it may be, and what to do.
+
+    ``codes`` are the texts of the codes that are printed on its pages, by the number of the page.
+    """
 
     document: str
     files: list[str]
     forms: list[str]
     notes: list[str]
+    codes: dict[str, str]
 
 
 class FormsKept(Shape):
