@@ -74,6 +74,14 @@ def _guards_give_way(request: pytest.FixtureRequest) -> Iterator[None]:
     guards.drop()
 
 
+@pytest.fixture(scope="session")
+def django_db_modify_db_settings(worker_id: str) -> None:
+    """Give each process of the tests a PostgreSQL database of its own; SQLite's is in memory."""
+    chosen = connections.settings["default"]
+    if "postgresql" in chosen["ENGINE"]:
+        chosen.setdefault("TEST", {})["NAME"] = f"test_quarterday_{worker_id}"
+
+
 @pytest.fixture
 def own_store(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, django_db_blocker: DjangoDbBlocker
