@@ -50,11 +50,16 @@ def _home(tmp_path_factory: pytest.TempPathFactory) -> None:
 
 
 @pytest.fixture(scope="session")
-def django_db_modify_db_settings(tmp_path_factory: pytest.TempPathFactory) -> None:
-    """Give SQLite a file: in memory there is no write-ahead log and no lock to meet."""
+def django_db_modify_db_settings(tmp_path_factory: pytest.TempPathFactory, worker_id: str) -> None:
+    """Give each process of the tests a database of its own.
+
+    SQLite's is a file: in memory there is no write-ahead log and no lock to meet.
+    """
     kept = connection.settings_dict
     if connection.vendor == "sqlite":
         kept["TEST"]["NAME"] = str(tmp_path_factory.mktemp("store") / "test.sqlite3")
+    else:
+        kept["TEST"]["NAME"] = f"test_quarterday_{worker_id}"
     kept["CONN_MAX_AGE"] = 0
 
 
@@ -72,14 +77,6 @@ def _guards_give_way(request: pytest.FixtureRequest) -> Iterator[None]:
     request.getfixturevalue("_django_db_helper")
     yield
     guards.drop()
-
-
-@pytest.fixture(scope="session")
-def django_db_modify_db_settings(worker_id: str) -> None:
-    """Give each process of the tests a PostgreSQL database of its own; SQLite's is in memory."""
-    chosen = connections.settings["default"]
-    if "postgresql" in chosen["ENGINE"]:
-        chosen.setdefault("TEST", {})["NAME"] = f"test_quarterday_{worker_id}"
 
 
 @pytest.fixture
