@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import pytest
 from openpyxl import load_workbook
 from tests.cli.conftest import Run, printed
 
@@ -59,3 +60,20 @@ def test_a_faulty_workbook_comes_back_with_a_comment_at_the_cell(
     sheet = load_workbook(copy)["Valuations"]
     column = next(c.column for c in sheet[1] if c.value == "amount")
     assert sheet.cell(2, column).comment is not None
+
+
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_a_place_that_cannot_be_written_is_told_in_a_sentence(
+    run: Run, workbook: Path, tmp_path: Path, language: str
+) -> None:
+    bad = spoiled(workbook, tmp_path / "bad.xlsx")
+    done = run("--language", language, "load", str(bad), "--preview", "--annotate", str(tmp_path))
+    assert done.exit_code == 1
+    assert tmp_path.name in done.stderr.replace("\n", "")
+    assert {"en": "is a folder", "fr": "est un dossier"}[language] in " ".join(done.stderr.split())
+
+
+def test_a_workbook_s_library_does_not_hide_what_is_wrong(loaded: Run, tmp_path: Path) -> None:
+    done = loaded("export", "--out", str(tmp_path / "nowhere" / "book.xlsx"))
+    assert done.exit_code == 1
+    assert "There is no" in done.stderr
