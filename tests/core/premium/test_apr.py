@@ -44,6 +44,7 @@ def units(amount: str, t: int, f: Fraction = NONE, count: int = 1) -> UnitPaymen
             "10.90",
         ),  # (c)(4)(i)
         ("1000", [units("1080", 1)], F(365, 255), "11.45"),  # (c)(5)(i)
+        ("1000", [units("1080", 255)], F(365), "11.45"),  # the same, told in days
     ],
 )
 def test_regulation_z_examples_come_out_as_published(
@@ -51,6 +52,14 @@ def test_regulation_z_examples_come_out_as_published(
 ) -> None:
     rate = actuarial([units(advance, 0)], payments, per_year)
     assert (rate * 100).quantize(D("0.01")) == D(published)
+
+
+def test_many_periods_are_no_more_than_a_number_holds() -> None:
+    """Put back into the equation, the daily rate gives the advance again."""
+    paid = [units("600", 100), units("600", 1200)]
+    daily = float(actuarial([units("1000", 0)], paid, F(365))) / 365
+    worth = 600 / (1 + daily) ** 100 + 600 / (1 + daily) ** 1200
+    assert worth == pytest.approx(1000, abs=1e-6)
 
 
 def test_the_canadian_formula_is_cost_over_time_and_average_principal() -> None:

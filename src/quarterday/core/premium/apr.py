@@ -17,6 +17,7 @@ from datetime import date
 from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 from itertools import pairwise
+from math import exp, log1p
 
 from quarterday.core.given import Unusable
 from quarterday.core.words import words
@@ -136,15 +137,30 @@ def actuarial(
 ) -> Decimal:
     """Return Regulation Z's annual percentage rate as a ratio: the unit-period rate × ``per_year``.
 
-    Solves Σ advances = Σ payments, each over (1 + f·i)(1 + i)^t. Unusable when there is no rate of
-    zero or more.
+    Solves Σ advances = Σ payments, each over (1 + f·i)(1 + i)^t. One advance and one payment have
+    their own term as unit period, at most a year. Unusable when there is no rate of zero or more.
 
-    Source: 12 CFR part 1026, appendix J, (b)(8) and (c).
+    Source: 12 CFR part 1026, appendix J, (b)(8) and (c); the unit period of a single payment from
+    memory, held by example (c)(5)(i).
     """
-    flows = [(-a, t, f) for a, t, f in _spelled_out(advances)] + _spelled_out(payments)
+    lent, repaid = _spelled_out(advances), _spelled_out(payments)
+    if len(lent) == len(repaid) == 1 and lent[0][1:] == (0, 0.0):
+        repaid, per_year = _by_its_term(repaid[0], per_year)
+    flows = [(-a, t, f) for a, t, f in lent] + repaid
     _one_way_and_back([a for a, t, f in sorted(flows, key=lambda flow: flow[1] + flow[2])])
     return (_root(lambda i: _worth(flows, i), -0.5, HIGHEST) * Decimal(per_year.numerator)
             / Decimal(per_year.denominator)).quantize(PLACES)  # fmt: skip
+
+
+def _by_its_term(
+    repaid: tuple[float, int, float], per_year: Fraction
+) -> tuple[list[tuple[float, int, float]], Fraction]:
+    """Return a single payment and the unit periods of a year, the term being the unit period."""
+    amount, t, f = repaid
+    years = (t + Fraction(f).limit_denominator(10**6)) / per_year
+    if 0 < years <= 1:
+        return [(amount, 1, 0.0)], 1 / years
+    return [(amount, int(years), float(years % 1))], Fraction(1)
 
 
 def _spelled_out(some: Iterable[UnitPayments]) -> list[tuple[float, int, float]]:
@@ -156,7 +172,13 @@ def _spelled_out(some: Iterable[UnitPayments]) -> list[tuple[float, int, float]]
 
 
 def _worth(flows: Sequence[tuple[float, int, float]], rate: float) -> float:
-    return sum(amount / ((1 + f * rate) * (1 + rate) ** t) for amount, t, f in flows)
+    """Return the flows' worth at the first moment, or at the last below zero: its sign is the same.
+
+    So nothing is above what a float holds, however many periods there are.
+    """
+    at = max(t for _, t, _ in flows) if rate < 0 else 0
+    growth = log1p(rate)
+    return sum(amount * exp((at - t) * growth) / (1 + f * rate) for amount, t, f in flows)
 
 
 def _one_way_and_back(amounts: Iterable[float]) -> None:
