@@ -23,7 +23,7 @@ CATALOGUE = {
     "terms": "dropped added worse better not-as-requested not-as-agreed option-open sublimit-thin "
     "total-loss-gap additional-limit-basis damages defence-inside claims-made vacancy",
     "income": "too-low",
-    "claims": "water-lookback repeat stale-reserve experience",
+    "claims": "water-lookback repeat stale-reserve experience reported-late",
     "people": "abuse-unqualified screening-due activity-uncovered",
     "money": "premium-moved does-not-add-up instalments",
     "office": "contact-unconfirmed authorised-people operations-stale interests registration "

@@ -46,6 +46,15 @@ def test_the_table_holds_each_claim_of_ten_years_and_adds_up_to_the_core_s_total
         assert abs(shown - found.sums.incurred.amount) <= Decimal("0.5") * len(rows)
 
 
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_claim_that_was_reported_late_is_told_beneath_the_table(language: str) -> None:
+    """HW-1030's rain of 12 December 2024 was reported on 21 February 2025: 71 days."""
+    notes = claims.data(given.setting("HW-1030", language))["notes"]
+    assert len(notes) == 2
+    assert "71" in notes[0]
+    assert len(claims.data(given.setting("HW-1001", language))["notes"]) == 1
+
+
 def test_the_chart_s_bars_are_the_causes_and_water_is_drawn_apart() -> None:
     of = given.setting()
     chart, found = claims.data(of)["chart"], record(of.case, 10)

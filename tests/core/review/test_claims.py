@@ -20,6 +20,7 @@ from quarterday.core.review.rules.claims import (
     contradiction,
     duplicate,
     experience_found,
+    late,
     repeat,
     stale_reserve,
     water_lookback,
@@ -172,6 +173,78 @@ def test_the_experience_is_told_in_both_languages(case_of: CaseOf, canada: Refer
     )
     french = Speech(canada, "fr").say(found.title).replace("\xa0", " ")
     assert french == "Les sinistres ont pris 100 % de 10 ans de votre prime"
+
+
+# --- claims.reported-late: more than thirty days, in the five years before 31 January 2027
+
+
+def told_on(number: str, day: date, reported: date | None, **more: Any) -> Claim:
+    return claim(number, day, **{"reported_on": reported, **more})
+
+
+@pytest.mark.parametrize(
+    ("day", "reported", "speaks"),
+    [
+        (date(2024, 3, 1), date(2024, 3, 31), False),
+        (date(2024, 3, 1), date(2024, 4, 1), True),
+        (date(2024, 3, 1), date(2024, 3, 1), False),
+        (date(2024, 3, 1), None, False),
+        (date(2024, 3, 1), date(2024, 1, 1), False),
+        (date(2022, 1, 30), date(2022, 9, 1), False),
+        (date(2022, 1, 31), date(2022, 9, 1), True),
+    ],
+)
+def test_more_than_thirty_days_to_the_report_is_late(
+    case_of: CaseOf, day: date, reported: date | None, speaks: bool
+) -> None:
+    """Common practice, no source. A report before the loss is a contradiction, told elsewhere."""
+    found = list(late(case_of(HALL, told_on("A", day, reported))))
+    assert ids(found) == (["claims.reported-late"] if speaks else [])
+
+
+def test_late_claims_are_one_finding_with_the_days_of_each(
+    case_of: CaseOf, canada: Reference
+) -> None:
+    claims = (
+        told_on("A", date(2024, 3, 1), date(2024, 5, 1)),
+        told_on("B", date(2025, 6, 2), date(2025, 8, 25), cause="injury-on-premises"),
+        told_on("C", date(2025, 6, 2), date(2025, 6, 3), cause="theft"),
+    )
+    (found,) = late(case_of(HALL, *claims))
+    assert (found.kind, found.audience) == ("know", ("leaders", "broker"))
+    assert found.priority.at_risk is None
+    figures = {node.id: node.value for node in found.evidence[:2]}
+    assert figures == {"claim-days-to-report@A": 61, "claim-days-to-report@B": 84}
+    days = [fact.value for fact in found.evidence[1].inputs]  # type: ignore[union-attr]
+    assert days == [date(2025, 6, 2), date(2025, 8, 25)]
+    english = Speech(canada, "en").say
+    assert english(found.title) == "2 claims were reported late, one of them after 84 days"
+    assert english(found.means).startswith("Sewer backup of March 1, 2024, reported 61 days later")
+    assert "then nobody was slow" in english(found.means)
+    french = Speech(canada, "fr").say(found.title).replace("\xa0", " ")
+    assert french == "2 sinistres ont été déclarés tard, dont un après 84 jours"
+
+
+def test_one_own_loss_is_told_without_a_word_on_others(case_of: CaseOf, canada: Reference) -> None:
+    (found,) = late(case_of(HALL, told_on("A", date(2024, 3, 1), date(2024, 5, 1))))
+    for language in ("en", "fr"):
+        say = Speech(canada, language).say
+        assert "61" in say(found.title)
+        assert "then nobody" not in say(found.means)
+        assert say(found.means).endswith(".")
+        assert all(map(say, (found.todo, *found.priority.reasons)))
+
+
+def test_nobody_is_late_who_could_not_speak_sooner(case_of: CaseOf) -> None:
+    years_later = told_on("A", date(2022, 3, 1), date(2026, 5, 1), cause="abuse-allegation")
+    assert not list(late(case_of(HALL, years_later)))
+
+
+def test_an_event_under_two_numbers_is_late_once(case_of: CaseOf) -> None:
+    twins = (told_on("A-1", date(2024, 3, 1), date(2024, 5, 1)),
+             told_on("A1", date(2024, 3, 1), date(2024, 5, 1)))  # fmt: skip
+    (found,) = late(case_of(HALL, *twins))
+    assert len([n for n in found.evidence if n.id.startswith("claim-days")]) == 1
 
 
 # --- claims.duplicate

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import asdict
 from decimal import Decimal
 
+from quarterday.core.claims.late import DAYS, delayed, reported_late
 from quarterday.core.claims.record import ClaimsRecord, Sums, record
 from quarterday.core.figure import Figure
 from quarterday.core.file.records import Claim
@@ -44,7 +45,7 @@ def data(setting: Setting) -> Data:
         "chart": _chart(setting, found),
         "table": _table(setting, found),
         "prevention": _prevention(setting, found),
-        "notes": [_note(setting, found)],
+        "notes": [*_late(setting), _note(setting, found)],
     }
 
 
@@ -157,6 +158,14 @@ def _prevention(setting: Setting, found: ClaimsRecord) -> Data | None:
         "items": items,
     }
     return told if items else None
+
+
+def _late(setting: Setting) -> Iterator[str]:
+    """Yield which claims were reported late; nothing where none was."""
+    claims = reported_late(setting.case)
+    if claims:
+        days = setting.case.parameter(DAYS).value
+        yield setting.say("claims-record-late", each=tuple(map(delayed, claims)), days=days)
 
 
 def _note(setting: Setting, found: ClaimsRecord) -> str:

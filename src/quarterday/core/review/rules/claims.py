@@ -9,6 +9,8 @@ from decimal import Decimal
 from quarterday.core.claims.counted import duplicates
 from quarterday.core.claims.doubts import Doubt, doubts
 from quarterday.core.claims.experience import CAP, experience
+from quarterday.core.claims.late import DAYS, days_to_report, delay_figure, delayed, reported_late
+from quarterday.core.claims.late import YEARS as LATE_YEARS
 from quarterday.core.claims.record import (
     claims_in,
     currency_of,
@@ -190,6 +192,38 @@ def experience_found(case: Case) -> Iterator[Finding]:
     )
 
 
+def late(case: Case) -> Iterator[Finding]:
+    """Find claims of the last years that were reported late: one finding for all of them."""
+    claims = reported_late(case)
+    if not claims:
+        return
+    causes = case.reference.causes
+    of_others = any(c.cause in causes and causes[c.cause].party == "third" for c in claims)
+    say = telling(
+        "claims.reported-late",
+        n=len(claims),
+        most=max(days_to_report(claim) or 0 for claim in claims),
+        each=tuple(map(delayed, claims)),
+        whose="others" if of_others else "own",
+        days=_whole(case.parameter(DAYS)),
+    )
+    yield Finding(
+        rule="claims.reported-late",
+        subject=Subject("organisation", "", case.file.organisation.name),
+        audience=("leaders", "broker"),
+        kind="know",
+        priority=Priority(Tier.MONEY, reasons=(say("reason"),)),
+        title=say("title"),
+        means=say("means"),
+        todo=say("todo"),
+        evidence=(
+            *(delay_figure(case.file, claim) for claim in claims),
+            case.parameter(DAYS),
+            case.parameter(LATE_YEARS),
+        ),
+    )
+
+
 def duplicate(case: Case) -> Iterator[Finding]:
     """Find each event that two loss runs show under two numbers; it is counted once."""
     currency = currency_of(case)
@@ -262,6 +296,7 @@ RULES: tuple[Rule, ...] = (
         "claims.experience", "organisation", experience_found,
         (EXPERIENCE_YEARS, EXPERIENCE_SHARE, CAP),
     ),
+    Rule("claims.reported-late", "organisation", late, (DAYS, LATE_YEARS)),
     Rule("claims.duplicate", "claim", duplicate),
     Rule("claims.contradiction", "claim", contradiction),
 )  # fmt: skip

@@ -82,6 +82,22 @@ claims-experience-means = Since { $start } your premium at today's price comes t
 claims-experience-todo = Tell us what you changed since these claims. It is the best reason for a better price.
 claims-experience-reason = Claims took { $share } of the premium; the review speaks from { $most } on.
 
+## Reported late
+
+claims-delay-label = Days from the loss of { $day } to its report: { $cause }
+claims-delay-how = The day the insurer was told, less the day of the loss.
+claims-delayed = { $cause } of { $day }, reported { $days } days later
+claims-reported-late-title = { $n ->
+    [one] One claim was reported { $most } days after the loss
+   *[other] { $n } claims were reported late, one of them after { $most } days
+}
+claims-reported-late-means = { CAPITAL($each) }. Terms ask you to report a loss without delay. An insurer that hears of it late can look into less, and may pay less or nothing.{ $whose ->
+    [others] {" "}What others claim of you may only come to light late; then nobody was slow.
+   *[own] {""}
+}
+claims-reported-late-todo = Report the next loss at once, also a small one, and anything that could become a claim. Agree who calls us.
+claims-reported-late-reason = More than { $days } days from the loss to the report.
+
 ## The same event twice
 
 claims-duplicate-title = Claims { $claim } and { $others } are one event

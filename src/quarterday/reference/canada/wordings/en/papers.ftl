@@ -359,6 +359,7 @@ claims-record-cost-header = Cost
 claims-record-status = State
 claims-record-nowhere = not told
 claims-record-prevention = What prevents it
+claims-record-late = Reported more than { $days } days after the loss: { $each }. An insurer may pay less for what it hears of late.
 claims-record-caution = The insurer's own record governs. Tell us what is missing or wrong.
 claims-record-caution-day = As the insurer's record stood on { $day }; open claims can still change. Tell us what is missing or wrong.
 

@@ -80,6 +80,22 @@ claims-experience-means = Depuis le { $start }, votre prime au prix d'aujourd'hu
 claims-experience-todo = Dites-nous ce que vous avez changé depuis ces sinistres. C'est le meilleur argument pour un meilleur prix.
 claims-experience-reason = Les sinistres ont pris { $share } de la prime; la revue en parle à partir de { $most }.
 
+## Reported late
+
+claims-delay-label = Jours entre le sinistre du { $day } et sa déclaration : { $cause }
+claims-delay-how = Le jour où l'assureur a été avisé, moins le jour du sinistre.
+claims-delayed = { $cause }, { $day }, déclaré { $days } jours plus tard
+claims-reported-late-title = { $n ->
+    [one] Un sinistre a été déclaré { $most } jours après coup
+   *[other] { $n } sinistres ont été déclarés tard, dont un après { $most } jours
+}
+claims-reported-late-means = { CAPITAL($each) }. Les conditions demandent de déclarer un sinistre sans tarder. Un assureur avisé tard peut moins bien vérifier; il peut payer moins, ou rien.{ $whose ->
+    [others] {" "}Ce que d'autres vous réclament n'est parfois connu que tard; alors personne n'a tardé.
+   *[own] {""}
+}
+claims-reported-late-todo = Déclarez le prochain sinistre tout de suite, même petit, ainsi que tout ce qui pourrait devenir une réclamation. Convenez de qui nous appelle.
+claims-reported-late-reason = Plus de { $days } jours entre le sinistre et sa déclaration.
+
 ## The same event twice
 
 claims-duplicate-title = Les sinistres { $claim } et { $others } sont un seul événement
