@@ -10,7 +10,7 @@ from decimal import Decimal
 from typing import Any
 
 import pytest
-from tests.core.terms.settling.conftest import Pay, payers, reasons
+from tests.core.terms.settling.conftest import DAY, Pay, payers, reasons
 
 from quarterday.core.terms.settling.refusals import Refused
 from quarterday.core.terms.settling.values import Values
@@ -531,11 +531,28 @@ def test_steps_tell_why_coinsurance_takes_nothing(pay: Pay) -> None:
     for fields, told in (
         ({"coinsurance": "0.5"}, "enough"),
         ({"coinsurance": "0.9", "agreed_value_until": date(2027, 6, 2)}, "agreed"),
+        ({"coinsurance": "0.5", "agreed_value_until": DAY}, "enough"),
         ({"coinsurance": "0.9", "coinsurance_waived_up_to": 100}, "small"),
+        ({"coinsurance": "0.5", "coinsurance_waived_up_to": 99}, "enough"),
     ):
         done = pay([{**HALL, **fields}], "fire", {"building": 100}, values, place="hall")
         assert done.steps[0].id == f"settling-step-coinsurance-{told}"
         assert done.borne.money.amount == 0
+
+
+@pytest.mark.parametrize(("lost", "told"), [(99, "-in-part"), (100, ""), (101, "")])
+def test_a_step_tells_when_a_deductible_takes_only_a_part_of_itself(
+    pay: Pay, lost: int, told: str
+) -> None:
+    done = pay([{**HALL, "deductible": 100}], "fire", {"building": lost}, place="hall")
+    assert done.steps[0].id == f"settling-step-deductible{told}"
+    assert done.borne.money.amount == min(lost, 100)
+
+
+def test_functional_replacement_is_of_property_alone(pay: Pay) -> None:
+    lines = [{**LIABILITY, "basis": "functional", "defence": "outside"}]
+    done = pay(lines, INJURY, {"defence": 100})
+    assert not done.cautions
 
 
 def test_what_is_paid_without_any_clause_is_said_too(pay: Pay) -> None:
