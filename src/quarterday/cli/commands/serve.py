@@ -20,6 +20,7 @@ HOST, PORT = "127.0.0.1", 8642
 ADDRESS = f"http://{HOST}:{PORT}/"
 WAIT = 60.0  # seconds between two looks for renewals whose standing is stale
 PART = 500  # files at a time
+LAST = 19  # the nice value of work that nobody waits for
 
 
 @click.command()
@@ -58,10 +59,9 @@ def _run(command: list[str], host: str) -> int:
     """Run the server until it ends; beside it, keep the standings of the day fresh."""
     environment = {**os.environ, "DJANGO_SETTINGS_MODULE": SETTINGS}
     environment.setdefault("QUARTERDAY_HOSTS", f"localhost 127.0.0.1 [::1] {host}")
-    stop = Event()
-    keeper = Thread(target=_keep, args=(stop,), daemon=True)
-    keeper.start()
     server = subprocess.Popen(command, env=environment)  # noqa: S603 - our own words
+    stop = Event()
+    Thread(target=_keep, args=(stop,), daemon=True).start()
     signal.signal(signal.SIGTERM, lambda *_: server.terminate())
     with contextlib.suppress(KeyboardInterrupt):
         server.wait()
@@ -71,13 +71,17 @@ def _run(command: list[str], host: str) -> int:
 
 
 def _keep(stop: Event) -> None:
-    """Make stale standings and the book's figures anew, some at a time, until told to stop."""
+    """Make stale standings and the book's figures anew, some at a time, until told to stop.
+
+    It takes only the time that nobody at the desk asks for: a whole book may be waiting for it.
+    """
     from quarterday.office import standings
     from quarterday.office.book import keeping
     from quarterday.office.demo_people import today
     from quarterday.office.own_data import reference_in_use
     from quarterday.store.refusals import Busy, NotReached
 
+    os.nice(LAST)  # on Linux, of this thread alone
     while not stop.is_set():
         done = more = 0
         with contextlib.suppress(Busy, NotReached):  # tried again at the next look
