@@ -239,7 +239,7 @@ def test_an_amount_that_becomes_a_percentage_says_what_it_comes_to(
     ("fields", "amount", "said"),
     [
         ({"deductible_minimum": 60000}, 60000, "less than the smallest deductible"),
-        ({"deductible_maximum": 40000}, 40000, "where a cap stops the 10% of the $500,000"),
+        ({"deductible_maximum": 40000}, 40000, "a cap stops it: 10% of the $500,000 insured"),
         ({"deductible_maximum": 50000}, 50000, "could reach $50,000: 10% of the $500,000"),
     ],
 )

@@ -7,6 +7,7 @@ from decimal import Decimal
 from quarterday.core.file.records.terms import Coverage
 from quarterday.core.terms.clauses import NONE, Side
 from quarterday.core.terms.difference import MIRRORED, Difference, Direction
+from quarterday.core.terms.percentage import part_of
 from quarterday.core.words import Arg, Rate
 
 
@@ -66,8 +67,6 @@ def _range(line: Coverage) -> tuple[Decimal | None, Decimal | None]:
     """
     least, most = line.deductible_minimum, line.deductible_maximum
     if line.deductible_percent_of == "limit" and line.limit is not None:
-        amount = line.limit * (line.deductible_percent or NONE)
-        amount = max(amount, least or NONE)
-        amount = amount if most is None else min(amount, most)
+        amount = part_of(line, line.limit)
         return amount, amount
     return least, most

@@ -11,6 +11,7 @@ from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import Coverage
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
+from quarterday.core.terms.percentage import part_of
 from quarterday.core.values import blanket
 from quarterday.core.values.coinsurance import (
     HUNDREDTHS,
@@ -90,9 +91,7 @@ def deductible_of(terms: Terms, line: Coverage, worth: Money) -> Money:
         return terms.money(line.deductible or Decimal(0))
     of_limit = line.deductible_percent_of == "limit" and line.limit is not None
     base = line.limit if of_limit and line.limit is not None else worth.amount
-    amount = max(base * line.deductible_percent, line.deductible_minimum or Decimal(0))
-    most = line.deductible_maximum
-    return terms.money(amount if most is None else min(amount, most)).rounded()
+    return terms.money(part_of(line, base)).rounded()
 
 
 def coinsured(

@@ -15,6 +15,7 @@ from functools import partial
 
 from quarterday.core.file.records.terms import EVERYWHERE, Coverage
 from quarterday.core.terms.losses.components import COMPONENTS
+from quarterday.core.terms.percentage import part_of
 from quarterday.core.terms.settling.asked import Asked, Entry, Flow, Steps, move, note
 from quarterday.core.terms.settling.machine import CLAIM, Beyond, Highest, Note, OfTotal, UpTo
 from quarterday.core.terms.settling.refusals import named, refused
@@ -72,12 +73,18 @@ def _amount(asked: Asked, line: Coverage, place: str) -> Decimal:
     """Return a deductible that does not turn on the size of the loss."""
     if line.deductible_percent is None:
         return line.deductible or NONE
+    return part_of(line, base_of(asked, line, place))
+
+
+def base_of(asked: Asked, line: Coverage, place: str) -> Decimal:
+    """Return the amount that a percentage deductible is a part of at a place, as the terms say.
+
+    It is the limit, else what stands there is worth; of a loss, the largest there can be is that.
+    Refused where nobody knows what it is worth.
+    """
     if line.deductible_percent_of == "limit":
-        base = line.limit or NONE
-    else:
-        base = asked.value_of(line, place if line.location == EVERYWHERE else line.location)
-    amount = max(base * line.deductible_percent, line.deductible_minimum or NONE)
-    return amount if line.deductible_maximum is None else min(amount, line.deductible_maximum)
+        return line.limit or NONE
+    return asked.value_of(line, place if line.location == EVERYWHERE else line.location)
 
 
 def _of_losses(asked: Asked) -> Steps:

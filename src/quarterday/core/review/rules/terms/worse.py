@@ -134,7 +134,7 @@ def _worse(case: Case, narrowed: Narrowed) -> Finding:
         means=_means(changes, part),
         todo=_todo(case, narrowed, kind, option),
         evidence=(
-            *((part.figure(case.file),) if part else ()),
+            *((part.figure(case),) if part else ()),
             *evidence_of(case, narrowed.all),
             *_option_facts(case, option),
             threshold,
@@ -146,7 +146,7 @@ def _worse(case: Case, narrowed: Narrowed) -> Finding:
 def _own_part(case: Case, narrowed: Narrowed) -> OwnPart | None:
     assert case.expiring is not None
     assert case.offered is not None
-    return largest_part(case.expiring, case.offered, narrowed.all)
+    return largest_part(case, case.expiring, case.offered, narrowed.all)
 
 
 def _larger(one: Money | None, other: Money | None) -> Money | None:

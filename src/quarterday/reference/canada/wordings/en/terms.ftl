@@ -267,7 +267,11 @@ difference-currency = the currency changes from { $before } to { $after }
 figure-more-borne = { $coverage }: the most that you would bear more of a loss
 figure-less-borne = { $coverage }: the most that you would bear less of a loss
 figure-own-part = { $coverage }: the most you would bear of a loss under the percentage deductible
-how-own-part = the percentage times the sum insured, within the smallest and largest deductible
+how-own-part = { $case ->
+    [insured] the percentage times the sum insured, within the smallest and largest deductible
+    [loss] the percentage times the largest loss there can be, within the smallest and largest deductible
+   *[value] the percentage times what replacing costs at the end of the coming term, at each building, within the smallest and largest deductible
+}
 how-borne = { $kind ->
     [shared-limit-amount] the difference between the two shared limits
     [limit] the difference between the two limits
@@ -419,10 +423,15 @@ terms-worse-title = { $case ->
 }
 terms-worse-means = Compared with your present policy: { $changes }.
 and-own-part = { $change } { $part }
+own-part-base = { $case ->
+    [insured] { $percent } of the { $base } insured
+    [loss] { $percent } of a loss of { $base }, the largest there can be
+   *[value] { $percent } of the { $base } that replacing what stands there costs
+}
 own-part = { $case ->
-    [share] Your own part of a loss could reach { $amount }: { $percent } of the { $insured } insured. Today it is at most { $before }.
-    [least] Your own part of a loss would be { $amount }, because { $percent } of the { $insured } insured is less than the smallest deductible. Today it is at most { $before }.
-   *[most] Your own part of a loss could reach { $amount }, where a cap stops the { $percent } of the { $insured } insured. Today it is at most { $before }.
+    [share] Your own part of a loss could reach { $amount }: { $base }. Today it is at most { $before }.
+    [least] Your own part of a loss would be { $amount }, because { $base } comes to less than the smallest deductible. Today it is at most { $before }.
+   *[most] Your own part of a loss could reach { $amount }, where a cap stops it: { $base }. Today it is at most { $before }.
 }
 terms-worse-with-the-plan = Nothing more to send: the prevention declaration comes first. What it brings back, we ask the insurer.
 terms-worse-todo = { $kind ->

@@ -267,7 +267,11 @@ difference-currency = la monnaie passe de { $before } à { $after }
 figure-more-borne = { $coverage } : le plus que vous auriez à payer de plus par sinistre
 figure-less-borne = { $coverage } : le plus que vous auriez à payer de moins par sinistre
 figure-own-part = { $coverage } : le plus que vous auriez à payer d'un sinistre avec la franchise en pourcentage
-how-own-part = le pourcentage multiplié par le montant d'assurance, entre la franchise minimale et la franchise maximale
+how-own-part = { $case ->
+    [insured] le pourcentage multiplié par le montant d'assurance, entre la franchise minimale et la franchise maximale
+    [loss] le pourcentage multiplié par le plus gros sinistre possible, entre la franchise minimale et la franchise maximale
+   *[value] le pourcentage multiplié par le coût de remplacement à la fin de la prochaine période, à chaque bâtiment, entre la franchise minimale et la franchise maximale
+}
 how-borne = { $kind ->
     [shared-limit-amount] la différence entre les deux montants additionnels communs
     [limit] la différence entre les deux montants de garantie
@@ -419,10 +423,15 @@ terms-worse-title = { $case ->
 }
 terms-worse-means = Par rapport à votre police actuelle : { $changes }.
 and-own-part = { $change } { $part }
+own-part-base = { $case ->
+    [insured] { $percent } des { $base } assurés
+    [loss] { $percent } d'un sinistre de { $base }, le plus gros possible
+   *[value] { $percent } des { $base } que coûte le remplacement de ce qui s'y trouve
+}
 own-part = { $case ->
-    [share] Votre part d'un sinistre pourrait atteindre { $amount }, soit { $percent } des { $insured } assurés. Aujourd'hui, elle est d'au plus { $before }.
-    [least] Votre part d'un sinistre serait de { $amount }, car { $percent } des { $insured } assurés donnent moins que la franchise minimale. Aujourd'hui, elle est d'au plus { $before }.
-   *[most] Votre part d'un sinistre pourrait atteindre { $amount }, plafond qui arrête les { $percent } des { $insured } assurés. Aujourd'hui, elle est d'au plus { $before }.
+    [share] Votre part d'un sinistre pourrait atteindre { $amount }, soit { $base }. Aujourd'hui, elle est d'au plus { $before }.
+    [least] Votre part d'un sinistre serait de { $amount }, car { $base }, c'est moins que la franchise minimale. Aujourd'hui, elle est d'au plus { $before }.
+   *[most] Votre part d'un sinistre pourrait atteindre { $amount }, un plafond qui arrête ce calcul : { $base }. Aujourd'hui, elle est d'au plus { $before }.
 }
 terms-worse-with-the-plan = Rien d'autre à retourner : la déclaration de prévention passe d'abord. Ce qu'elle permet de ravoir, nous le demandons à l'assureur.
 terms-worse-todo = { $kind ->
