@@ -135,7 +135,7 @@ def test_what_nobody_knows_is_not_put_in_money(
     case_of: CaseOf, terms_of: TermsOf, canada: Reference
 ) -> None:
     """A line without an amount at a building that nobody valued."""
-    bare = {"limit": None}
+    bare: dict[str, Any] = {"limit": None}
     after = percent("value", **bare, deductible_minimum=5_000)
     case = case_of(terms_of("issued", {**LINE, **bare}), terms_of("offered", after), HALL)
     (finding,) = worse(case)
