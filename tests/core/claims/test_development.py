@@ -75,6 +75,25 @@ def test_the_raa_triangle_gives_the_published_reserve_and_error() -> None:
 
 
 @pytest.mark.filterwarnings("ignore")
+@pytest.mark.parametrize(("name", "factors", "sigmas"), [
+    ("raa", [2.9994, 1.6235, 1.2709, 1.1717, 1.1134, 1.0419, 1.0333, 1.0169, 1.0092], None),
+    ("mortgage", [11.10, 4.092, 1.708, 1.276, 1.139, 1.069, 1.026, 1.023],
+     [1337, 988.5, 440.1, 207, 164.2, 74.60, 35.49, 16.89]),
+])  # fmt: skip
+def test_factors_and_their_spread_are_those_of_the_published_triangles(
+    name: str, factors: list[float], sigmas: list[float] | None
+) -> None:
+    """R package ChainLadder, unit tests: RAA, and Mack (1999) before the tail that he adds by hand.
+
+    We add no tail (none is published that fits), so its last figures are not ours.
+    """
+    steps = of_triangle(sample(name)).steps
+    assert [s.factor for s in steps] == pytest.approx(factors, rel=5e-4)
+    if sigmas is not None:
+        assert [s.variance**0.5 for s in steps] == pytest.approx(sigmas, rel=5e-4)
+
+
+@pytest.mark.filterwarnings("ignore")
 @pytest.mark.parametrize("name", ["genins", "raa", "mortgage", "abc", "ukmotor"])
 def test_an_independent_library_finds_the_same(name: str) -> None:
     """chainladder 0.10.1, Mack's method with the volume weights and Mack's last variance."""

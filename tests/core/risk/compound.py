@@ -27,3 +27,16 @@ def lattice(limited: Floats, step: float) -> Floats:
     """
     inner = -np.diff(limited, 2) / step
     return np.concatenate([[1 - inner.sum()], inner])
+
+
+def counted(chances: Floats, sizes: Floats, points: int) -> Floats:
+    """Return P(S = 0, 1, 2 …) for P(N = 0, 1, 2 …) losses of sizes P(X = 0, 1, 2 …)."""
+    of_one = np.fft.rfft(np.pad(sizes, (0, points - len(sizes))))
+    return np.fft.irfft(np.polyval(chances[::-1], of_one), points)
+
+
+def moments(chances: Floats, step: float = 1.0) -> tuple[float, float]:
+    """Return the mean and the variance of a lattice."""
+    at = np.arange(len(chances)) * step
+    mean = float(chances @ at)
+    return mean, float(chances @ at**2) - mean**2

@@ -86,15 +86,11 @@ def test_exponential_losses_have_an_exact_answer(rate: float, purse: float) -> N
     assert paid_in_a_year(asking, purse) == pytest.approx(exact_paid(rate, 10_000, purse), rel=1e-5)
 
 
-def test_loss_models_example_of_a_stop_loss_over_whole_units() -> None:
-    """Exercise 9.57 (inputs as in the docs of ``aggregate``): Poisson 3, sizes 1 to 4 with chances
-    .4, .3, .2, .1; P(S <= 3) = 0.288168, computed by Panjer's recursion."""
+def test_a_lattice_of_whole_units_is_what_was_given() -> None:
+    """Sizes 1 to 4 with chances .4, .3, .2, .1 (Loss Models, exercise 9.57), by limited means."""
     chances = np.array([0, 0.4, 0.3, 0.2, 0.1, 0, 0, 0])
     limited = np.concatenate([[0], np.cumsum(1 - np.cumsum(chances))])
-    found = lattice(limited, 1.0)
-    assert found == pytest.approx(chances)
-    g = np.fft.irfft(np.exp(3 * (np.fft.rfft(found, 256) - 1)), 256)
-    assert g[:4].sum() == pytest.approx(0.288168, abs=1e-6)
+    assert lattice(limited, 1.0) == pytest.approx(chances)
 
 
 @pytest.mark.parametrize("severity", [Lognormal.of_mean(12_000, 2.07), Pareto.of_mean(30_000, 2.2)])

@@ -10,7 +10,7 @@ on a lattice that keeps their limited means (Klugman, Panjer, Willmot, Loss Mode
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -66,16 +66,28 @@ def added_by_the_year(asking: Sequence[Asking], purse: float, points: int = POIN
         return 0.0
     step = purse / points
     grid: Floats = np.arange(points + 1, dtype=np.float64) * step
-    alone, tilted = 0.0, np.zeros(points + 1, dtype=np.complex128)
-    tilt = np.exp(-TILT / points * np.arange(points))
-    total = sum(one.rate for one in asking)
+    alone, parts = 0.0, []
     for one in asking:
         limited = one.limited(grid)
         alone += one.rate * float(limited[-1])
-        tilted += one.rate * np.fft.rfft(lattice(limited, step) * tilt, 2 * points)
-    chances = np.fft.irfft(np.exp(tilted - total), 2 * points)[:points] / tilt
+        parts.append((one.rate, lattice(limited, step)))
+    chances = compound(parts, points)
     paid = float(chances @ grid[:-1]) + (1 - float(chances.sum())) * purse
     return max(alone - paid, 0.0)
+
+
+def compound(parts: Iterable[tuple[float, Floats]], points: int) -> Floats:
+    """Return the chances that a year's losses add up to 0, 1, … steps, below ``points``.
+
+    Each part is a number of losses a year, Poisson, and the chances of the size of one, by steps.
+    """
+    tilted, total = np.zeros(points + 1, dtype=np.complex128), 0.0
+    tilt = np.exp(-TILT / points * np.arange(points))
+    for rate, sizes in parts:
+        total += rate
+        tilted += rate * np.fft.rfft(sizes * tilt[: len(sizes)], 2 * points)
+    found: Floats = np.fft.irfft(np.exp(tilted - total), 2 * points)[:points] / tilt
+    return found
 
 
 def lattice(limited: Floats, step: float) -> Floats:
