@@ -21,8 +21,8 @@ from quarterday.core.file.records import (
 )
 from quarterday.core.file.records.terms import Coverage, Option, Premium, SharedLimit, StatedTotal
 from quarterday.intake.changes import item_of
-from quarterday.intake.preview import changed, title
-from tests.intake.books import speech
+from quarterday.intake.preview import NAMED_AT_MOST, changed, title
+from tests.intake.books import plan_of, previewed, speech
 
 START, END = date(2026, 1, 15), date(2027, 1, 15)
 
@@ -136,3 +136,18 @@ def test_changes_are_said_in_french() -> None:
 )
 def test_a_record_is_called_by_its_kind_and_name(record: Record, name: str) -> None:
     assert speech().say(title(record)) == name
+
+
+@pytest.mark.parametrize(("more", "named"), [(1, NAMED_AT_MOST + 1), (2, NAMED_AT_MOST)])
+def test_of_many_new_accounts_the_rest_is_told_in_one_sentence(more: int, named: int) -> None:
+    accounts = [f"N-{n:02}" for n in range(NAMED_AT_MOST + more)]
+    rows = [(account, f"Hall {account}", "ON") for account in accounts]
+    plan = plan_of({"organisations": [("account", "name", "province"), *rows]})
+    lines = [line for line in previewed(plan) if " new: " in line]
+    assert [line.partition(",")[0] for line in lines[:named]] == accounts[:named]
+    rest = ["And 2 more accounts, all new: organisation (2)."] if named == NAMED_AT_MOST else []
+    assert lines[named:] == rest
+    told = previewed(plan, "fr")
+    assert ("Et 2 autres comptes, tous nouveaux\N{NO-BREAK SPACE}: organisme (2)." in told) == bool(
+        rest
+    )

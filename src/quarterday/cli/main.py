@@ -76,9 +76,10 @@ def cli(context: click.Context, store: str | None, language: str, own: Path | No
 
     Load what a brokerage knows, review a file, ask why, build the package, prove it later.
     """
-    from quarterday.office import own_data
+    from quarterday.office import own_data, worker
     from quarterday.store import setup
 
+    worker.collect_rarely()
     setup.configure(store)
     if own is not None:
         own_data.choose(own)

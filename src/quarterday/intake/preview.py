@@ -19,6 +19,7 @@ from quarterday.intake.map import MappedSheet, Match, WorkbookMap
 from quarterday.intake.plan import Plan
 
 Said = Arg | Words | tuple[Arg | Words, ...]
+NAMED_AT_MOST = 20  # new accounts that are told one by one
 _IN_REFERENCE = frozenset({"coverage", "cause", "province"})
 # What only the desk and the forms write is in no sheet; these of its fields hold a catalogue's ids.
 _NAMED: Mapping[tuple[str, str], str] = {
@@ -199,12 +200,19 @@ def _number(record: Record, column: Column | None, value: Decimal) -> Arg:
 
 
 def _new(items: tuple[Item, ...]) -> Iterator[Words]:
-    """Yield what is new, an account at a time."""
+    """Yield what is new, an account at a time; of many accounts the rest in one sentence."""
     by_account: dict[str, Counter[str]] = defaultdict(Counter)
     for item in items:
         by_account[item.account][item.kind] += 1
-    for account, kinds in by_account.items():
-        counts = tuple(
-            words("intake-count", count=n, kind=Term("record", kind)) for kind, n in kinds.items()
-        )
-        yield words("intake-new", account=account, records=counts)
+    accounts = [*by_account]
+    told = accounts if len(accounts) <= NAMED_AT_MOST + 1 else accounts[:NAMED_AT_MOST]
+    for account in told:
+        yield words("intake-new", account=account, records=_counts(by_account[account]))
+    rest = accounts[len(told) :]
+    if rest:
+        together = sum((by_account[account] for account in rest), Counter())
+        yield words("intake-new-rest", n=len(rest), records=_counts(together))
+
+
+def _counts(kinds: Mapping[str, int]) -> tuple[Words, ...]:
+    return tuple(words("intake-count", count=n, kind=Term("record", k)) for k, n in kinds.items())

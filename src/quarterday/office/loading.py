@@ -22,7 +22,6 @@ from quarterday.intake.preview import preview as sentences
 from quarterday.intake.preview import understood
 from quarterday.intake.profile import NO_PROFILE, Profile
 from quarterday.store import ledger, originals, seals, setup, whole_book
-from quarterday.store.refusals import UnknownFile
 
 Watch = Callable[[Iterator[ledger.Batch], int], Iterator[ledger.Batch]]
 
@@ -52,14 +51,11 @@ def preview(path: Path, reference: Reference, profile: Profile = NO_PROFILE) -> 
     setup.require_started()
     parsed = parse(path)
     seen: dict[str, int] = {}
+    on_file = frozenset(ledger.files())
 
     def existing(account: str) -> File | None:
-        try:
-            file = ledger.load(account)
-        except UnknownFile:
-            seen[account] = 0
-            return None
-        seen[account] = file.seq
+        file = ledger.load(account) if account in on_file else None
+        seen[account] = file.seq if file else 0
         return file
 
     if exposure.is_exposure(parsed):
@@ -70,7 +66,7 @@ def preview(path: Path, reference: Reference, profile: Profile = NO_PROFILE) -> 
             match(parsed, profile),
             existing,
             reference,
-            on_file=ledger.files(),
+            on_file=on_file,
             registrations=whole_book.registrations(),
         )
     return Loading(parsed, planned, seen)

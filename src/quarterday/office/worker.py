@@ -30,4 +30,9 @@ def warm() -> None:
         voice(language)
     gc.collect()
     gc.freeze()
+    collect_rarely()
+
+
+def collect_rarely() -> None:
+    """Look less often for objects that hold each other: a load of a book spent a fifth on it."""
     gc.set_threshold(*COLLECTED_AFTER)

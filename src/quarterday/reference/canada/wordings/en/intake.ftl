@@ -197,6 +197,7 @@ intake-not-accepted = Nothing was written: the workbook has rows that were refus
 
 intake-summary = { $name }: { $new } new, { $changed } changed, { $unchanged } unchanged, { $refused } refused, { $asks } to accept.
 intake-new = { $account }, new: { $records }.
+intake-new-rest = And { $n } more accounts, all new: { $records }.
 intake-count = { $kind } ({ $count })
 intake-record-name = { $kind } { $name }
 intake-record-alone = { $kind }

@@ -197,6 +197,7 @@ intake-not-accepted = Rien n’a été écrit : le classeur contient des lignes
 
 intake-summary = { $name } : { $new } nouveaux éléments, { $changed } modifiés, { $unchanged } inchangés, { $refused } refusés, { $asks } à accepter.
 intake-new = { $account }, nouveau : { $records }.
+intake-new-rest = Et { $n } autres comptes, tous nouveaux : { $records }.
 intake-count = { $kind } ({ $count })
 intake-record-name = { $kind } { $name }
 intake-record-alone = { $kind }
