@@ -5,6 +5,7 @@ cd "$(dirname "$0")/.."
 BIN=${BIN:-.venv/bin}
 SPREAD="-n auto --dist loadfile" # over all processors, a file of tests to one of them
 unset QUARTERDAY_DATABASE QUARTERDAY_HOME DJANGO_SETTINGS_MODULE
+unset PYTHONDONTWRITEBYTECODE # tests start the program some hundred times: it is compiled once
 
 step() { printf '\n%s\n' "--- $1"; }
 

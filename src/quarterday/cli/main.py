@@ -2,44 +2,108 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from importlib import import_module
 from pathlib import Path
 from typing import Any
 
 import click
 
-from quarterday.cli.commands import (
-    accounts,
-    acts,
-    book,
-    books,
-    branding,
-    calc,
-    evidence,
-    experience,
-    keeping,
-    keys,
-    loading,
-    outside,
-    packages,
-    premium,
-    proof,
-    reading,
-    reference,
-    removing,
-    reviewing,
-    risk,
-    serve,
-    shortfall,
-    terms,
-)
 from quarterday.cli.screen import Screen
 from quarterday.cli.trouble import sentences
 
 STOPPED = 1
+WHOLE = 300  # letters of a sentence that are shown
+# Commands by what they are for, each with the module and name of its function. A module is read
+# when its command is asked for: what the house computes takes longer to read than a list to print.
+GROUPS: Mapping[str, Mapping[str, str]] = {
+    "The book": {
+        "start": "accounts.start",
+        "demo": "books.demo",
+        "make-book": "books.make_book",
+        "load": "loading.load",
+        "list": "accounts.list_renewals",
+        "show": "accounts.show",
+        "history": "accounts.history",
+        "book": "book.book",
+        "experience": "experience.experience",
+        "shortfall": "shortfall.shortfall",
+    },
+    "A renewal": {
+        "review": "reviewing.review_files",
+        "why": "reviewing.why",
+        "risk": "risk.risk",
+        "pay": "terms.pay",
+        "compare": "terms.compare",
+        "premium": "premium.premium",
+        "sign": "reviewing.sign",
+    },
+    "Papers": {
+        "package": "packages.package",
+        "seal": "evidence.seal",
+        "certificate": "outside.certificate",
+        "discharge": "outside.discharge",
+        "request": "evidence.request",
+        "bordereau": "evidence.bordereau",
+        "evidence": "evidence.evidence",
+        "brand": "branding.brand",
+    },
+    "What comes back, and the acts of the year": {
+        "read": "reading.read",
+        "decide": "acts.decide",
+        "payment": "acts.payment",
+        "deliver": "acts.deliver",
+        "bind": "acts.bind",
+        "check": "acts.check",
+    },
+    "Keeping and proving": {
+        "verify": "proof.verify",
+        "export": "evidence.export",
+        "backup": "keeping.backup",
+        "restore": "keeping.restore",
+        "new-seal-key": "keeping.new_seal_key",
+        "redact": "removing.redact",
+        "erase": "removing.erase",
+    },
+    "Catalogues, and calculations on their own": {
+        "rules": "reference.rules",
+        "causes": "reference.causes",
+        "coverages": "reference.coverages",
+        "parameters": "reference.parameters",
+        "not-covered": "reference.not_covered_here",
+        "calc": "calc.calc",
+    },
+    "The desk": {
+        "serve": "serve.serve",
+        "person": "serve.person",
+        "key": "keys.key",
+    },
+}
+COMMANDS = {name: found for group in GROUPS.values() for name, found in group.items()}
 
 
 class Program(click.Group):
     """Commands that tell of trouble in a sentence, in the person's language, and stop."""
+
+    def list_commands(self, ctx: click.Context) -> list[str]:  # noqa: ARG002 - as click has it
+        """Return the names of the commands, in the order of the help."""
+        return [*COMMANDS]
+
+    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
+        """Write the commands by what they are for, each with all of its first sentence."""
+        for heading, group in GROUPS.items():
+            found = ((name, self.get_command(ctx, name)) for name in group)
+            with formatter.section(heading):
+                formatter.write_dl([(n, c.get_short_help_str(WHOLE)) for n, c in found if c])
+
+    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:  # noqa: ARG002
+        """Return a command; None when there is none of that name."""
+        if cmd_name not in COMMANDS:
+            return None
+        module, name = COMMANDS[cmd_name].split(".")
+        found = getattr(import_module(f"quarterday.cli.commands.{module}"), name)
+        assert isinstance(found, click.Command)
+        return found
 
     def invoke(self, ctx: click.Context) -> Any:  # noqa: ANN401 - as click has it
         """Run the command that was named; exit 1 when something a person can mend is wrong."""
@@ -84,58 +148,6 @@ def cli(context: click.Context, store: str | None, language: str, own: Path | No
     if own is not None:
         own_data.choose(own)
     context.obj = Screen(language)
-
-
-for command in (
-    accounts.start,
-    books.demo,
-    books.make_book,
-    loading.load,
-    accounts.list_renewals,
-    accounts.show,
-    accounts.history,
-    reviewing.review_files,
-    reviewing.why,
-    terms.pay,
-    terms.compare,
-    reviewing.sign,
-    risk.risk,
-    packages.package,
-    premium.premium,
-    reading.read,
-    acts.decide,
-    acts.payment,
-    acts.deliver,
-    acts.bind,
-    acts.check,
-    proof.verify,
-    removing.redact,
-    removing.erase,
-    keeping.backup,
-    keeping.restore,
-    keeping.new_seal_key,
-    evidence.seal,
-    evidence.evidence,
-    branding.brand,
-    outside.certificate,
-    outside.discharge,
-    evidence.request,
-    evidence.bordereau,
-    evidence.export,
-    reference.rules,
-    reference.causes,
-    reference.coverages,
-    reference.parameters,
-    reference.not_covered_here,
-    shortfall.shortfall,
-    experience.experience,
-    book.book,
-    calc.calc,
-    serve.serve,
-    serve.person,
-    keys.key,
-):
-    cli.add_command(command)
 
 
 def main() -> None:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from datetime import date
 from decimal import Decimal
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from quarterday.catalogue.speech import Speech
 from quarterday.core.figure import Fact, Figure, Node, Parameter, Source
@@ -15,9 +15,11 @@ from quarterday.core.file.entry import Entry, Origin
 from quarterday.core.file.fold import File, Held
 from quarterday.core.money import Money
 from quarterday.core.reference import IndexRelease
-from quarterday.core.review.finding import Finding
-from quarterday.core.review.review import Review
 from quarterday.core.words import Rate, Term
+
+if TYPE_CHECKING:
+    from quarterday.core.review.finding import Finding
+    from quarterday.core.review.review import Review
 
 Plain = dict[str, Any]
 
