@@ -161,6 +161,19 @@ def test_a_sheet_that_is_no_xml_is_refused() -> None:
     assert refusal(with_part(SHEET, broken)) == "intake-truncated"
 
 
+@pytest.mark.parametrize("part", ["xl/workbook.xml", "xl/_rels/workbook.xml.rels"])
+def test_a_part_in_an_encoding_nobody_knows_is_refused(part: str) -> None:
+    """Found by spoiling ten thousand workbooks at random."""
+    odd = b'<?xml version="1.0" encoding="Jan-24"?><workbook/>'
+    assert refusal(with_part(part, odd)) == "intake-truncated"
+
+
+def test_a_sheet_in_an_encoding_nobody_knows_is_refused() -> None:
+    odd = sheet_xml('<row r="1"><c r="A1" t="e"><v>#REF!</v></c></row>')
+    head = b'<?xml version="1.0" encoding="Infinity"?>'
+    assert refusal(with_part(SHEET, head + odd)) == "intake-truncated"
+
+
 def test_a_workbook_without_its_relations_is_refused() -> None:
     def drop(old: zipfile.ZipFile, new: zipfile.ZipFile) -> None:
         for part in old.namelist():

@@ -38,7 +38,7 @@ from quarterday.office import packages, returning
 from quarterday.office.brand import FILE_NAME, brokerage
 from quarterday.office.returning import Kept, Reading
 from quarterday.office.trouble import Trouble
-from quarterday.papers.package import FORMS
+from quarterday.papers.parts import FORMS
 from quarterday.store import ledger, originals
 from quarterday.store.conflict import Conflict
 

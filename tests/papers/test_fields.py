@@ -21,7 +21,7 @@ from pypdf import PdfReader, PdfWriter
 
 from quarterday.core.file.records import Building, Contact
 from quarterday.papers.fields import Field, Fields, field_name, field_parts, make_fillable
-from quarterday.papers.package import FORMS
+from quarterday.papers.parts import FORMS
 
 from . import given
 from .reading import elements, page_texts, values

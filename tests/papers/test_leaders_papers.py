@@ -15,7 +15,8 @@ from quarterday.papers.coverage_summary import data as summary
 from quarterday.papers.figures import data as figures
 from quarterday.papers.letter import data as letter
 from quarterday.papers.options import data as options
-from quarterday.papers.package import _enclosed
+from quarterday.papers.package import PAPERS, _enclosed
+from quarterday.papers.parts import FORMS, ORDER, PARTS
 from quarterday.papers.setting import Data, Setting
 
 from . import given
@@ -56,6 +57,12 @@ def test_what_is_free_and_what_nobody_has_priced_are_not_confused() -> None:
             assert row[2] == (of.dollars(cost) if cost else "no charge")
 
 
+def test_every_paper_is_in_one_part_and_they_follow_each_other_in_order() -> None:
+    assert tuple(paper.id for paper in PAPERS) == ORDER
+    assert len(set(ORDER)) == len(ORDER)
+    assert tuple(id for id in ORDER if id.endswith("-form") or id == "statement-of-values") == FORMS
+
+
 def test_the_letter_goes_to_the_treasurer_before_others() -> None:
     assert written(given.setting())["greeting"] == "Dear Priya Nathan,"
 
@@ -89,6 +96,21 @@ def test_every_form_that_a_finding_asks_back_is_enclosed_and_told() -> None:
             if finding.kind == "send back" and finding not in of.review.agenda:
                 assert not finding.encloses or inside & set(finding.encloses), (id, finding.id)
                 assert of.spoken(finding.todo) in told
+
+
+def test_what_is_enclosed_is_told_in_three_parts_in_the_order_of_the_pages() -> None:
+    for id, language in SETTINGS:
+        of = given.setting(id, language)
+        told = written(of)["enclosed"]["parts"]
+        assert [part["name"] for part in told] == [
+            of.say(f"letter-part-{name}") for name, ids in PARTS.items()
+            if {paper for paper, _ in _enclosed(of)} & set(ids)
+        ]  # fmt: skip
+        listed = [row["id"] for part in told for row in part["rows"]]
+        assert listed == [paper for paper, _ in _enclosed(of)][1:]
+        reasons = [row["reason"] for part in told for row in part["rows"]]
+        assert all(reason[0] == reason[0].upper() for reason in reasons)
+        assert all(reason.endswith((".", "?", "!")) for reason in reasons)
 
 
 def test_findings_of_one_kind_are_told_once_with_their_number() -> None:
@@ -218,6 +240,19 @@ def test_every_figure_behind_the_leaders_findings_is_in_the_register_once() -> N
     }
     numbers = [item["number"] for item in explained(of)]
     assert len(numbers) == len(set(numbers)) == len(behind)
+
+
+def test_a_caution_that_figures_share_is_said_once_and_each_of_them_bears_its_mark() -> None:
+    for id, language in SETTINGS[:4]:
+        told = figures.data(given.setting(id, language))
+        groups = [group for part in told["sources"] for group in part["groups"]]
+        cautioned = [one for one in (*told["computed"]["rows"], *groups) if one["caution"]]
+        said = {one["mark"]: one["text"] for one in told["cautions"]}
+        assert len(set(said.values())) == len(said) == len(told["cautions"]) > 1
+        for one in cautioned:
+            alike = sum(other["caution"] == one["caution"] for other in cautioned)
+            assert said.get(one["mark"]) == (one["caution"] if alike > 1 else None)
+        assert all(one["mark"] == "" for one in told["computed"]["rows"] if not one["caution"])
 
 
 def test_a_figure_names_the_numbers_of_what_it_was_made_from() -> None:

@@ -14,12 +14,15 @@ import quarterday
 from quarterday.catalogue.load import reference
 from quarterday.catalogue.speech import Speech
 from quarterday.papers.decisions_form import data as decisions
-from quarterday.papers.package import FORMS, PAPERS, _enclosed, build
+from quarterday.papers.letter import data as letter
+from quarterday.papers.package import PAPERS, _enclosed, build
+from quarterday.papers.parts import FORMS
 
 from . import given
 from .reading import page_texts, reader
 
 LANGUAGES = ("en", "fr")
+IN_TWO_PAGES = ("HW-1001", "HW-1003", "HW-1010", "HW-1019", "HW-1028")
 LEAST_WORDS = 40  # the feet alone have about twenty
 IN_A_NEW_PROCESS = """
 import sys; sys.path[:0] = [{tests!r}, {source!r}]
@@ -98,27 +101,29 @@ def test_every_page_says_file_term_language_day_version_and_its_number(
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
-def test_page_one_says_what_is_enclosed_and_why(language: str, tmp_path: Path) -> None:
-    package = given.package(given.FLAGSHIP, language)
-    first = " ".join(page_texts(package.pdf, tmp_path)[0].split())
-    speech = Speech(reference("canada"), language)
-    for id, why in package.enclosed[1:]:
-        name = speech.say(given.words_of("paper-name", paper=given.paper(id)))
-        assert name.split()[0] in first
-        assert " ".join(speech.say(why).split()[:3]) in first
-
-
-@pytest.mark.parametrize("language", LANGUAGES)
-def test_the_leaders_know_what_to_decide_within_two_pages(language: str, tmp_path: Path) -> None:
-    agenda = given.reviewed(given.FLAGSHIP).agenda
-    assert agenda
-    texts = page_texts(given.package(given.FLAGSHIP, language).pdf, tmp_path)
-    first, second = (" ".join(text.split()) for text in texts[:2])
-    speech = Speech(reference("canada"), language)
+@pytest.mark.parametrize("id", IN_TWO_PAGES)
+def test_two_pages_say_what_to_decide_what_is_enclosed_and_who_signed(
+    id: str, language: str, tmp_path: Path
+) -> None:
+    """Page one: each decision with price and day, and every enclosure; page two: each in full."""
+    of, made = given.setting(id, language), given.package(id, language)
+    agenda = of.review.agenda
+    assert len(agenda) <= 5
+    first, second = (" ".join(text.split()) for text in page_texts(made.pdf, tmp_path)[:2])
     for finding in agenda:
-        begins = " ".join(speech.say(finding.title).split()[:4])
+        begins = " ".join(of.spoken(finding.title).split()[:4])
         assert begins in first
         assert begins in second
+        for said in (
+            letter.price(of, finding.priority.cost),
+            of.short_day(letter.deadline(of, finding)),
+        ):
+            assert " ".join(said.split()) in first
+    for paper, why in made.enclosed[1:]:
+        assert of.say("paper-name", paper=given.paper(paper)).split()[0] in first
+        assert " ".join(of.spoken(why).split()[:3]) in first
+    if agenda:
+        assert "Ruth Abernethy" in second
 
 
 def test_the_outline_leads_to_every_paper() -> None:

@@ -75,7 +75,37 @@ def test_a_key_that_leaves_a_premium_over_is_told_and_the_paper_still_made() -> 
     broken = AllocationKey(name="a", party="Choir", location="eglise", by="location")
     made = paper.data(with_more(QUEBEC, broken))
     assert any("Add a line" in note for note in made["notes"])
-    assert len(made["sections"]) == 2  # ways to pay, and months
+    assert len(made["sections"]) == 1  # months; the ways to pay are on the form
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_payments_stand_once_on_the_form_or_else_in_the_statement(language: str) -> None:
+    """While the form asks, it has the days; once the choice is on file, the statement has them."""
+    of = given.setting(QUEBEC, language)
+    on_form = form.data(of)["plans"]["tables"]
+    assert len(on_form) == len(form.data(given.setting(QUEBEC, language))["rows"]) - 1
+    told = paper.data(of)
+    assert [t for s in told["sections"] for t in s["tables"] if t in on_form] == []
+    assert of.say("premium-statement-plans-elsewhere") in told["notes"]
+    choice = PaymentChoice(renewal=date(2026, 12, 8), plan="three-cheques",
+                           chosen_on=given.AS_OF, by="trésorier")  # fmt: skip
+    chosen = with_more(QUEBEC, choice)
+    told = paper.data(chosen)
+    assert len(told["sections"]) == 2
+    assert [t["rows"] for t in told["sections"][0]["tables"]] == [
+        t["rows"] for t in form.data(given.setting(QUEBEC))["plans"]["tables"]
+    ]
+    assert chosen.say("premium-statement-plans-elsewhere") not in told["notes"]
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_each_plan_s_payments_add_up_to_what_the_form_says_of_it(language: str) -> None:
+    for id in (FLAGSHIP, QUEBEC):
+        made = form.data(given.setting(id, language))
+        for way, plan in zip(made["rows"][1:], made["plans"]["tables"], strict=True):
+            *payments, total = plan["rows"]
+            assert sum(number(row[-1]) for row in payments) == number(total[-1]) == number(way[3])
+            assert (payments[0][0], payments[-1][0]) == (way[1], way[2])
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

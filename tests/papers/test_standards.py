@@ -8,7 +8,8 @@ from pathlib import Path
 import pytest
 from pikepdf import Dictionary, Name, Pdf
 
-from quarterday.papers.package import FORMS, _enclosed
+from quarterday.papers.package import _enclosed
+from quarterday.papers.parts import FORMS
 
 from . import given
 from .judge import judge, missing

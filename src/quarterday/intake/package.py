@@ -39,6 +39,8 @@ _HIGH_ROWS = re.compile(rb"""\br=["'][A-Z]{0,3}(\d{5,7})["']""")
 _ODD_MARKS = (b'"e"', b"'e'", b"<f>", b"<f ", b"<f/", b":f>", b":f ", b":f/")
 _TO_CALCULATE = re.compile(rb"""\bfullCalcOnLoad=["'](?:1|true)["']""")
 _RELATION = "{http://schemas.openxmlformats.org/officeDocument/2006/relationships}id"
+# What no XML is: also one that names an encoding nobody knows, or a part that is not there.
+_BAD_XML = (LookupError, SyntaxError, ValueError, DefusedXmlException)
 Cell = tuple[int, int]
 
 
@@ -185,7 +187,7 @@ class Package:
         try:
             relations = fromstring(self._read("xl/_rels/workbook.xml.rels"))
             workbook = fromstring(self._read("xl/workbook.xml"))
-        except (KeyError, SyntaxError, DefusedXmlException) as error:
+        except _BAD_XML as error:
             raise Unreadable("intake-truncated") from error
         targets = {r.get("Id"): (r.get("Target") or "").lstrip("/") for r in relations}
         for sheet in workbook.iter():
@@ -275,6 +277,6 @@ def _odd_cells(xml: bytes, *, stale: bool) -> OddCells:
     parser.setContentHandler(finder)
     try:
         parser.parse(io.BytesIO(xml))
-    except (SAXException, DefusedXmlException, ValueError) as error:
+    except (SAXException, *_BAD_XML) as error:
         raise Unreadable("intake-truncated") from error
     return finder.found

@@ -37,7 +37,8 @@ from quarterday.intake.forms.recognise import (
 from quarterday.office.showing import house
 from quarterday.office.trouble import Trouble
 from quarterday.papers.fields import field_parts
-from quarterday.papers.package import FORMS, PAPERS
+from quarterday.papers.package import PAPERS
+from quarterday.papers.parts import FORMS
 from quarterday.papers.setting import Setting
 from quarterday.store import ledger, originals, seals
 from quarterday.store.refusals import UnknownFile

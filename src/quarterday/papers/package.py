@@ -28,6 +28,7 @@ from quarterday.papers.motions import data as motions
 from quarterday.papers.operations_form import data as operations_form
 from quarterday.papers.options import data as options
 from quarterday.papers.page_code import codes as page_codes
+from quarterday.papers.parts import FORMS
 from quarterday.papers.payment_form import data as payment_form
 from quarterday.papers.premium_statement import data as premium_statement
 from quarterday.papers.setting import Data, Paper, Setting
@@ -41,7 +42,6 @@ PAPERS: tuple[Paper, ...] = tuple(
     Paper(paper.ID, paper.reason, paper.data)
     for paper in (
         what_changed,
-        premium_statement,
         building_values,
         coverage_summary,
         options,
@@ -56,19 +56,10 @@ PAPERS: tuple[Paper, ...] = tuple(
         abuse_form,
         interests_form,
         payment_form,
+        premium_statement,
         copies_for_lenders,
         figures,
     )
-)
-FORMS = (
-    decisions_form.ID,
-    contacts_form.ID,
-    operations_form.ID,
-    statement_of_values.ID,
-    water_form.ID,
-    abuse_form.ID,
-    interests_form.ID,
-    payment_form.ID,
 )
 
 

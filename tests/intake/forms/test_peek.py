@@ -14,7 +14,8 @@ from quarterday.intake.forms import confined, peek
 from quarterday.intake.forms.recognise import Flat, Given, Returned, Unstamped, recognise
 from quarterday.intake.refusals import Unreadable
 from quarterday.papers.fields import Field
-from quarterday.papers.package import FORMS, PAPERS
+from quarterday.papers.package import PAPERS
+from quarterday.papers.parts import FORMS
 from tests.intake.forms import filling
 from tests.papers import given
 

@@ -16,7 +16,7 @@ from quarterday.intake.forms import peek, printed
 from quarterday.intake.forms.peek import Looked
 from quarterday.intake.forms.printed import printed_codes
 from quarterday.intake.forms.recognise import Flat, recognise
-from quarterday.papers.package import FORMS
+from quarterday.papers.parts import FORMS
 from tests.intake.forms import filling
 from tests.papers import given
 

@@ -22,7 +22,7 @@ from quarterday.office import access, proposals, returning, standings, uploads
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.returning import Kept, Reading
 from quarterday.office.trouble import Trouble
-from quarterday.papers.package import FORMS
+from quarterday.papers.parts import FORMS
 
 TAKE, REFUSE, LEAVE = "take", "refuse", "leave"
 MOST_TYPED = 10_000

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections import Counter
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date
 from itertools import groupby
 from typing import get_args
@@ -31,10 +32,13 @@ def data(setting: Setting) -> Data:
     roots = [figure for _, figure in _explained(setting)]
     numbers = _numbers(roots)
     title, lead = setting.say("figures-title"), setting.say("figures-lead")
+    computed, sources = _figures(setting, numbers), list(_sources(setting, numbers))
+    groups = [group for part in sources for group in part["groups"]]
     return {
         "opening": setting.opening(ID, title, lead),
-        "computed": _figures(setting, numbers),
-        "sources": list(_sources(setting, numbers)),
+        "cautions": _shared([*computed["rows"], *groups]),
+        "computed": computed,
+        "sources": sources,
         "credits": [
             setting.say("figures-credits", text=credit)
             for credit in data_credits(setting.language, setting.reference.place)
@@ -85,6 +89,16 @@ def _figures(setting: Setting, numbers: Numbers) -> Data:
         "header": [setting.say(id) for id in columns],
         "rows": list(_rows(setting, _of_kind(numbers, Figure), numbers)),
     }
+
+
+def _shared(cautioned: Sequence[Data]) -> list[Data]:
+    """Return the cautions that several figures share, to be said once, and mark those figures."""
+    count = Counter(one["caution"] for one in cautioned if one["caution"])
+    often = [text for text, times in count.items() if times > 1]
+    marks = {text: f"*{n}" for n, text in enumerate(often, start=1)}
+    for one in cautioned:
+        one["mark"] = marks.get(one["caution"], "")
+    return [{"mark": mark, "text": text} for text, mark in marks.items()]
 
 
 def _of_kind(numbers: Numbers, kind: type[Node]) -> list[tuple[str, Node]]:

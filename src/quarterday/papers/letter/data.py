@@ -12,6 +12,7 @@ from quarterday.core.review.case import Version
 from quarterday.core.review.finding import Finding
 from quarterday.core.words import Term, Words, words
 from quarterday.papers import alone
+from quarterday.papers.parts import PARTS
 from quarterday.papers.setting import Data, Setting
 
 ID = "letter"
@@ -229,21 +230,27 @@ def _alike(setting: Setting, findings: Sequence[Finding]) -> Iterator[str]:
 
 
 def _enclosed(setting: Setting, enclosed: Enclosed) -> Data:
-    rows = [
-        {
-            "id": id,
-            "name": setting.say("paper-name", paper=Term("paper", id)),
-            "reason": setting.spoken(why),
-        }
-        for id, why in enclosed
-        if id != ID
-    ]
-    header = ("letter-paper", "letter-why", "letter-page")
+    """Return what is enclosed and why: what to read, what to send back, what to keep."""
+    why = dict(enclosed)
+    parts = {name: [id for id in ids if id in why] for name, ids in PARTS.items()}
+    header = [setting.say(id) for id in ("letter-pages", "letter-why", "letter-page")]
     return {
-        "heading": setting.say("letter-enclosed", count=len(rows)),
-        "header": [setting.say(id) for id in header],
-        "rows": rows,
+        "heading": setting.say("letter-enclosed", count=sum(map(len, parts.values()))),
+        "header": header,
+        "parts": [
+            {
+                "name": setting.say(f"letter-part-{name}"),
+                "rows": [_row_of(setting, id, why[id]) for id in ids],
+            }
+            for name, ids in parts.items()
+            if ids
+        ],
     }
+
+
+def _row_of(setting: Setting, id: str, why: Words) -> Data:
+    name = setting.say("paper-name", paper=Term("paper", id))
+    return {"id": id, "name": name, "reason": setting.sentence(setting.spoken(why))}
 
 
 def _cautions(setting: Setting) -> Iterator[str]:

@@ -10,6 +10,7 @@ from quarterday.core.premium.instalments import AT_ONCE, Schedule, plan_name
 from quarterday.core.premium.statement import Statement, statement
 from quarterday.core.words import Rate, Words, words
 from quarterday.papers.asking import Questions, confirmation
+from quarterday.papers.premium_statement.paying import plan_table
 from quarterday.papers.setting import Data, Setting
 
 ID = "payment-form"
@@ -23,7 +24,7 @@ def reason(setting: Setting) -> Words | None:
 
 
 def data(setting: Setting) -> Data:
-    """Return the ways to pay with their cost, and the choice, filled in when it was made."""
+    """Return the ways to pay with their cost, the choice (filled in when made), and the days."""
     terms = setting.case.offered
     assert terms is not None
     made = statement(setting.case, terms)
@@ -37,6 +38,11 @@ def data(setting: Setting) -> Data:
         "choice": _choice(setting, terms, made),
         "notes": list(_notes(setting, made)),
         "confirm": confirmation(setting, ID),
+        "plans": {
+            "heading": setting.say("payment-form-plans"),
+            "lead": setting.say("premium-statement-plans-rates"),
+            "tables": [plan_table(setting, plan) for plan in made.plans.values()],
+        },
     }
 
 

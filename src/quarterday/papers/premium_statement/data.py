@@ -10,6 +10,7 @@ from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.premium.table import PremiumTable, coverage_name, table
 from quarterday.core.premium.tax import TaxResult
 from quarterday.core.words import Rate, Words, words
+from quarterday.papers.payment_form import data as payment_form
 from quarterday.papers.premium_statement.paying import made_of, sections
 from quarterday.papers.setting import Data, Setting
 
@@ -25,29 +26,24 @@ def reason(setting: Setting) -> Words | None:
 
 
 def data(setting: Setting) -> Data:
-    """Return the statement of the terms to judge."""
+    """Return the statement of the terms to judge; a payment form that is enclosed has the plans."""
     terms = setting.case.terms
     assert terms is not None
     summed = table(terms, setting.file.organisation.province, setting.reference)
     issued = "-issued" if terms.stage == "issued" else ""
     title = setting.say(f"premium-statement-title{issued}", total=summed.total)
     made, refused = made_of(setting, terms)
+    asked = payment_form.reason(setting) is not None
+    elsewhere = [setting.say("premium-statement-plans-elsewhere")] if asked else []
+    refusals = [refused] if refused else []
     lead = setting.say("premium-statement-lead", start=terms.start, end=terms.end)
     return {
         "opening": setting.opening(ID, title, lead),
-        "glance_items": list(_glance(setting, summed)),
         "panels": list(_panels(setting, summed)),
         "summary": _summary(setting, summed),
-        "notes": [*_notes(setting, terms, summed.tax), *([refused] if refused else [])],
-        "sections": list(sections(setting, made)),
+        "notes": [*_notes(setting, terms, summed.tax), *elsewhere, *refusals],
+        "sections": list(sections(setting, made, with_plans=not asked)),
     }
-
-
-def _glance(setting: Setting, summed: PremiumTable) -> Iterator[Data]:
-    shown = {"before-tax": summed.subtotal + summed.fees, "tax": summed.tax.tax.money}
-    for key, amount in (shown | {"total": summed.total}).items():
-        label = setting.say(f"premium-statement-{key}")
-        yield {"label": label, "figure": setting.money(amount), "note": None}
 
 
 def _groups(places: Sequence[str]) -> Iterator[tuple[str, ...]]:

@@ -33,11 +33,11 @@ def made_of(setting: Setting, terms: Terms) -> tuple[Statement, str | None]:
         return statement(setting.case, terms), setting.spoken(refused.words)
 
 
-def sections(setting: Setting, made: Statement) -> Iterator[Data]:
+def sections(setting: Setting, made: Statement, *, with_plans: bool = True) -> Iterator[Data]:
     """Yield the sections after the premium itself, each with a heading, a lead and tables."""
     if made.allocation:
         yield _allocation(setting, made, made.allocation)
-    if made.plans:
+    if made.plans and with_plans:
         yield _plans(setting, made)
     yield _months(setting, made)
 
@@ -46,8 +46,11 @@ def _section(heading: str, lead: str, tables: Sequence[Data], notes: Sequence[st
     return {"heading": heading, "lead": lead, "tables": list(tables), "notes": list(notes)}
 
 
-def _table(header: Row, rows: list[Row], heading: str | None = None, *, total: bool = True) -> Data:
-    return {"heading": heading, "header": header, "rows": rows, "total": total}
+def _table(
+    header: Row, rows: list[Row], heading: str | None = None, *, halves: bool = False
+) -> Data:  # fmt: skip
+    """Return a table that ends with its total; ``halves`` may stand beside each other on paper."""
+    return {"heading": heading, "header": header, "rows": rows, "total": True, "halves": halves}
 
 
 def _allocation(setting: Setting, made: Statement, allocation: Allocation) -> Data:
@@ -107,10 +110,11 @@ def _plans(setting: Setting, made: Statement) -> Data:
     lead = setting.say("premium-statement-plans-lead", at_once=plans[0].at_once)
     examples = [p for p in plans if p.plan.illustrative]
     notes = [setting.say("premium-statement-plans-example")] if examples else []
-    return _section(heading, lead, [_plan(setting, plan) for plan in plans], notes)
+    return _section(heading, lead, [plan_table(setting, plan) for plan in plans], notes)
 
 
-def _plan(setting: Setting, plan: Schedule) -> Data:
+def plan_table(setting: Setting, plan: Schedule) -> Data:
+    """Return a plan's payments, day by day, under a heading that says what it costs."""
     heading = setting.say(
         "premium-statement-plan",
         plan=setting.say("paper-name", paper=plan_name(plan.plan)),
@@ -149,4 +153,4 @@ def _months(setting: Setting, made: Statement) -> Data:
     heads = ("from", "days", "year", "used")
     header = [setting.say(f"premium-statement-{head}") for head in heads]
     lead = setting.say("premium-statement-months-lead")
-    return _section(heading, lead, [_table(header, rows)])
+    return _section(heading, lead, [_table(header, rows, halves=True)])

@@ -66,7 +66,10 @@ letter-alike = { $count ->
     [one] { $title } (and one more like it)
    *[other] { $title } (and { $count } more like it)
 }
-letter-paper = Paper
+letter-pages = pages
+letter-part-read = To read before you meet
+letter-part-send = To fill in and send back
+letter-part-keep = To keep and look up
 letter-why = Why you get it
 letter-page = Page
 letter-not-signed = Not signed yet
@@ -306,7 +309,7 @@ figures-reason = { $count ->
    *[other] Where the { $count } figures behind the findings come from.
 }
 figures-title = Where each figure comes from
-figures-lead = Each figure has a number. Beside it stands how we computed it, and the numbers of what it was made from.
+figures-lead = Each figure has a number. Beside it stands how we computed it, and the numbers of what it was made from. Where it names a mark such as *1, read that caution first.
 figures-number = No.
 figures-value = Value
 figures-figures = Figures we computed

@@ -66,7 +66,10 @@ letter-alike = { $count ->
     [one] { $title } (et un autre cas semblable)
    *[other] { $title } (et { $count } autres cas semblables)
 }
-letter-paper = Document
+letter-pages = pages
+letter-part-read = À lire avant la réunion
+letter-part-send = À remplir et à renvoyer
+letter-part-keep = À garder et à consulter
 letter-why = Pourquoi vous le recevez
 letter-page = Page
 letter-not-signed = Pas encore signé
@@ -306,7 +309,7 @@ figures-reason = { $count ->
    *[other] D'où viennent les { $count } chiffres qui appuient les constats.
 }
 figures-title = D'où vient chaque chiffre
-figures-lead = Chaque chiffre porte un numéro. À côté, voici comment nous l'avons calculé et les numéros de ce dont il est fait.
+figures-lead = Chaque chiffre porte un numéro. À côté, voici comment nous l'avons calculé et les numéros de ce dont il est fait. Un repère comme *1 renvoie à une mise en garde, à lire d'abord.
 figures-number = Nº
 figures-value = Valeur
 figures-figures = Les chiffres que nous avons calculés
