@@ -57,6 +57,22 @@ def test_the_interval_of_a_change_holds_the_truth_as_often_as_it_says() -> None:
     assert held / 200 >= 0.95 - 3 * (0.95 * 0.05 / 200) ** 0.5
 
 
+def test_a_change_at_an_amount_that_many_years_cost_is_not_too_sure() -> None:
+    """One section sees most of the years that cost 25,350; nine find their bad year at 25,000.
+
+    The sections alone would tell the change of 350 as surer than what they differ from it.
+    """
+    costs = np.zeros(10_000)
+    for section in range(10):
+        start = section * 1_000
+        costs[start : start + 25] = 25_000.0
+        costs[start : start + (60 if section == 0 else 5)] = 25_350.0
+    found = change_of_bad_year(costs, np.minimum(costs, 25_000.0), 100)
+    assert found.value == -350
+    assert found.low < -350
+    assert found.high > 0
+
+
 def test_the_same_years_make_a_change_far_surer_than_other_years() -> None:
     numbers = np.random.default_rng(9)
     costs, others = numbers.lognormal(9, 1.2, (2, 20_000))

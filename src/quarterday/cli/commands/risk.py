@@ -16,6 +16,7 @@ from quarterday.core.risk.choices import DeductibleChoice, OptionRow, deductible
 from quarterday.core.risk.figures import caution, told
 from quarterday.core.risk.priors import NO_BOOK, Book
 from quarterday.core.risk.risk import Risk
+from quarterday.core.risk.told import deductible_told, rests_on
 
 
 @click.command()
@@ -87,7 +88,7 @@ def _show(screen: Screen, found: Risk) -> None:
         screen.line()
         _deductible(screen, choice)
     screen.line()
-    for said in (caution(), *found.left_out):
+    for said in (caution(), *rests_on(found)):
         screen.line(screen.speech.say(said))
     screen.say("cli-risk-why", file=case.file.id, figure=f"risk-mean@{found.base.id}")
 
@@ -139,7 +140,5 @@ def _change(screen: Screen, amount: Money) -> str:
 
 
 def _deductible(screen: Screen, choice: DeductibleChoice) -> None:
-    from quarterday.core.risk.told import deductible_told
-
     for said in deductible_told(choice):
         screen.line(screen.speech.say(said))

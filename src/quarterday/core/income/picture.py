@@ -8,33 +8,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
-from decimal import Decimal
-from typing import get_args
 
-from quarterday.core.figure import Fact, Figure, Node, Parameter, Unit, Value
+from quarterday.core.figure import Fact, Figure, Node, Unit, Value
 from quarterday.core.file.records import Building, Terms
 from quarterday.core.file.records.terms import Coverage
-from quarterday.core.income.calc import Kind
-from quarterday.core.income.worksheet import Closure, Expense, Kept, Outage, Stream, Worksheet
+from quarterday.core.income.closing import NOTHING, Closing, closing
+from quarterday.core.income.worksheet import Outage
 from quarterday.core.money import Money, total
 from quarterday.core.review.case import Case
 from quarterday.core.values.coinsurance import Settlement, settle_partial
-from quarterday.core.values.cost import number, rebuilding
 from quarterday.core.values.facts import line_fact
 from quarterday.core.values.index import DOLLAR
 from quarterday.core.words import Rate, Term, Words, words
 
-KINDS: tuple[Kind, ...] = get_args(Kind)
 LINE, EXTRA = "loss-of-income", ("extra-expense", "alternate-premises")
-NOTHING = Decimal(0)
-RENTED = "income.months-to-another-place"
-PARAMETERS = (
-    RENTED,
-    "income.growth",
-    "income.kept-recovery-months",
-    "income.kept-donations-first",
-    *(f"income.kept-{kind}" for kind in KINDS),
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,11 +73,10 @@ def picture(case: Case) -> IncomePicture | None:
     """Return the picture; None without a limit for income, an income, or a building of its own."""
     terms = case.terms
     line = _line(terms) if terms else None
-    building = _slowest(case)
-    if terms is None or line is None or building is None:
+    if terms is None or line is None:
         return None
-    maker = _Maker(case, terms, line, building)
-    return maker.picture() if maker.streams else None
+    of = closing(case, terms)
+    return _Maker(of, line).picture() if of else None
 
 
 def _line(terms: Terms) -> Coverage | None:
@@ -99,119 +85,39 @@ def _line(terms: Terms) -> Coverage | None:
     return max(lines, key=lambda line: line.limit or NOTHING, default=None)
 
 
-def _slowest(case: Case) -> Building | None:
-    """Return the building that a fire closes for longest; the larger one of equals."""
-    return max(
-        case.file.buildings,
-        key=lambda b: (number(_closed(case, b)), b.area_m2 or NOTHING),
-        default=None,
-    )
-
-
-def _closed(case: Case, building: Building) -> Parameter:
-    """Return for how many months a fire closes a building."""
-    rented = building.ownership == "rent"
-    return case.parameter(RENTED) if rented else rebuilding(case, building)[0]
-
-
+@dataclass(frozen=True, slots=True)
 class _Maker:
     """Makes the figures of one organisation's income."""
 
-    def __init__(self, case: Case, terms: Terms, line: Coverage, building: Building) -> None:
-        self.case, self.terms, self.line, self.building = case, terms, line, building
-        self.profile = case.file.operations
-        self.months = _closed(case, building)
-        self.share = self.profile.premises_share
-        self.growth = self._known("income_growth", "income.growth")
-        self.seasons: list[tuple[Parameter, ...]] = []
-        self.streams = tuple(self._streams())
-        self.sheet = Worksheet(self.streams, tuple(self._expenses()), self._closure())
+    of: Closing
+    line: Coverage
+
+    @property
+    def terms(self) -> Terms:
+        return self.of.terms
 
     def picture(self) -> IncomePicture:
-        worst = self.sheet.worst
+        worst = self.of.sheet.worst
         need, limit = self._need(worst), self._limit()
         coinsured = self._coinsured(need, limit)
         return IncomePicture(
-            self.terms, self.line, self.building, worst, need, limit,
+            self.terms, self.line, self.of.building, worst, need, limit,
             self._short("income-short", need, coinsured.paid if coinsured else limit),
-            coinsured, self._extra(worst), self._answered,
+            coinsured, self._extra(worst), self.of.answered,
         )  # fmt: skip
-
-    def _known(self, field: str, parameter: str) -> Fact | Parameter:
-        """Return what the file says, else the dated parameter."""
-        if getattr(self.profile, field) is None:
-            return self.case.parameter(parameter)
-        return self.case.file.fact(self.profile, field, "rate")
-
-    def _yearly(self, field: str) -> Decimal:
-        """Return a year's amount as far as it turns on the premises."""
-        amount: Decimal | None = getattr(self.profile, field)
-        share = Decimal(1) if self.share is None else self.share
-        return (amount or NOTHING) * share
-
-    def _streams(self) -> Iterator[Stream]:
-        of_class = self.case.file.organisation.organisation_class
-        for kind in KINDS:
-            yearly = self._yearly(f"revenue_{kind}")
-            if yearly:
-                season = self.case.reference.season(kind, of_class).on(self.case.as_of)
-                self.seasons.append(season)
-                shares = tuple(number(share) for share in season)
-                yield Stream(kind, self.terms.money(yearly), shares, self._kept(kind))
-
-    def _kept(self, kind: Kind) -> Kept:
-        settled = number(self.case.parameter(f"income.kept-{kind}"))
-        if kind != "donations":
-            return Kept(settled, settled)
-        first = _number(self._known("giving_kept", "income.kept-donations-first"))
-        months = number(self.case.parameter("income.kept-recovery-months"))
-        return Kept(first, max(first, settled), int(months))
-
-    def _expenses(self) -> Iterator[Expense]:
-        kept = self.profile.payroll_kept
-        payroll, stopping = self._yearly("payroll"), self._yearly("expenses_stopping")
-        yield Expense(self.terms.money(payroll), Decimal(1) if kept is None else kept)
-        yield Expense(self.terms.money(stopping), NOTHING)
-
-    def _closure(self) -> Closure:
-        money = self.terms.money
-        return Closure(
-            first=self.case.coming.start.replace(day=1),
-            months=int(number(self.months)),
-            growth=_number(self.growth),
-            rent=money(self.profile.rent_elsewhere or NOTHING),
-            moving=money(self.profile.moving_costs or NOTHING),
-        )
 
     def _figure(
         self, id: str, value: Value, how: Words, inputs: tuple[Node, ...], unit: Unit = "money"
     ) -> Figure:
         return Figure(id, value, unit, words(id), how, inputs)
 
-    def _facts(self, *fields: str, unit: Unit = "money") -> tuple[Fact, ...]:
-        """Return the fields that the file knows."""
-        known = (f for f in fields if getattr(self.profile, f) is not None)
-        return tuple(self.case.file.fact(self.profile, f, unit, self.terms.currency) for f in known)
-
     def _need(self, worst: Outage) -> Figure:
-        shares = self._facts("premises_share", "giving_kept", "payroll_kept", unit="rate")
-        amounts = self._facts(
-            *(f"revenue_{kind}" for kind in KINDS), "payroll", "expenses_stopping"
-        )
         months = tuple(self._months(worst))
         need = total((month.money for month in months), self.terms.currency)
         how = words("income-how-need", start=_spoken(worst), months=len(months))
-        inputs = (*amounts, *shares, self.growth, *self._kept_parameters(), self.months, *months)
+        inputs = (*self.of.inputs, *months)
         found = self._figure("income-need", max(need, need * 0), how, inputs)
-        return replace(found, caution=self._caution())
-
-    def _kept_parameters(self) -> Iterator[Parameter]:
-        for stream in self.streams:
-            yield self.case.parameter(f"income.kept-{stream.kind}")
-            if stream.kind == "donations":
-                yield self.case.parameter("income.kept-recovery-months")
-                if self.profile.giving_kept is None:
-                    yield self.case.parameter("income.kept-donations-first")
+        return replace(found, caution=self.of.caution)
 
     def _months(self, worst: Outage) -> Iterator[Figure]:
         for month, lost in zip(worst.months, worst.shown(DOLLAR), strict=True):
@@ -223,25 +129,11 @@ class _Maker:
                 kept=month.kept.rounded(DOLLAR),
                 saved=month.saved.rounded(DOLLAR),
             )
-            of_month = tuple(season[day.month - 1] for season in self.seasons)
+            of_month = tuple(season[day.month - 1] for season in self.of.seasons)
             yield Figure(f"income-lost@{day:%Y-%m}", lost, "money", label, how, of_month)
 
-    @property
-    def _answered(self) -> bool:
-        return self.share is not None and self._says_what_stops
-
-    @property
-    def _says_what_stops(self) -> bool:
-        return self.profile.expenses_stopping is not None or self.profile.payroll_kept is not None
-
-    def _caution(self) -> Words:
-        if self._answered:
-            return words("income-caution-season")
-        which = "share" if self._says_what_stops else "both" if self.share is None else "expenses"
-        return words(f"income-caution-{which}")
-
     def _limit(self) -> Figure:
-        fact = line_fact(self.case.file, self.terms, self.line, "limit", "money")
+        fact = line_fact(self.of.case.file, self.terms, self.line, "limit", "money")
         amount = self.terms.money(self.line.limit or NOTHING)
         how = words("income-how-limit", start=self.terms.start)
         return self._figure("income-limit", amount, how, (fact,))
@@ -255,9 +147,9 @@ class _Maker:
         clause = self.line.coinsurance
         if not clause:
             return None
-        exposure = self.sheet.exposure.rounded(DOLLAR)
+        exposure = self.of.sheet.exposure.rounded(DOLLAR)
         done = settle_partial(exposure, clause, limit.money, need.money, need.money * 0)
-        fact = line_fact(self.case.file, self.terms, self.line, "coinsurance", "rate")
+        fact = line_fact(self.of.case.file, self.terms, self.line, "coinsurance", "rate")
         required = self._required(done, exposure, fact)
         share = self._figure(
             "income-coinsured-share", Rate(done.share), words("values-how-share"),
@@ -268,21 +160,21 @@ class _Maker:
         return Coinsured(required, share, paid)
 
     def _required(self, done: Settlement, exposure: Money, clause: Fact) -> Figure:
-        amounts = self._facts(
-            *(f"revenue_{kind}" for kind in KINDS), "payroll", "expenses_stopping"
-        )
         how = words("income-how-exposure")
-        year = self._figure("income-exposure", exposure, how, (*amounts, self.growth))
+        inputs = (*self.of.amounts, self.of.growth)
+        year = self._figure("income-exposure", exposure, how, inputs)
         amount = done.required_amount.rounded(DOLLAR)
         why = words("income-how-required", exposure=exposure, percent=clause.value)
         return self._figure("income-required", amount, why, (year, clause))
 
     def _extra(self, worst: Outage) -> tuple[Figure, Figure, Figure] | None:
-        facts = self._facts("rent_elsewhere", "moving_costs")
+        facts = self.of.facts("rent_elsewhere", "moving_costs")
         if not worst.extra:
             return None
         how = words("income-how-extra", months=len(worst.months))
-        need = self._figure("income-extra", worst.extra.rounded(DOLLAR), how, (*facts, self.months))
+        need = self._figure(
+            "income-extra", worst.extra.rounded(DOLLAR), how, (*facts, self.of.months)
+        )
         limit = self._extra_limit()
         return need, limit, self._short("income-extra-short", need, limit)
 
@@ -290,16 +182,10 @@ class _Maker:
         """Return what the terms pay for living elsewhere: extra expense and other premises."""
         lines = [c for c in self.terms.coverages if c.coverage in EXTRA and c.limit]
         facts = tuple(
-            line_fact(self.case.file, self.terms, line, "limit", "money") for line in lines
+            line_fact(self.of.case.file, self.terms, line, "limit", "money") for line in lines
         )
         amount = self.terms.money(sum((line.limit or NOTHING for line in lines), NOTHING))
         return self._figure("income-extra-limit", amount, words("income-how-extra-limit"), facts)
-
-
-def _number(node: Fact | Parameter) -> Decimal:
-    value = node.value.value if isinstance(node.value, Rate) else node.value
-    assert isinstance(value, Decimal)
-    return value
 
 
 def _spoken(worst: Outage) -> Words:

@@ -155,6 +155,13 @@ class Worksheet:
         return self._outage(max(self._spans(), key=lambda usual: _lost(usual, kept)), kept)
 
     @property
+    def usual(self) -> Money:
+        """What a closure loses on average over the twelve months in which it may begin."""
+        kept = self._kept()
+        lost = sum((_lost(usual, kept) for usual in self._spans()), ZERO)
+        return Money(lost / YEAR, self.closure.rent.currency)
+
+    @property
     def exposure(self) -> Money:
         """A year's income less the expenses that would stop, over the coming term."""
         income = total(stream.yearly for stream in self.streams)

@@ -15,6 +15,7 @@ from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.reference import Cause
 from quarterday.core.review.case import Case
 from quarterday.core.review.need import need
+from quarterday.core.risk.closure import Lost
 from quarterday.core.risk.likely import Learner, Likely
 from quarterday.core.risk.perils import Layered, Peril
 from quarterday.core.risk.severity import Capped
@@ -65,6 +66,7 @@ class Account:
     terms: Terms
     values: Values
     learner: Learner
+    lost: Lost | None = None  # income, while a building is closed
 
     @cached_property
     def _places(self) -> tuple[Place, ...]:
@@ -101,7 +103,14 @@ class Account:
             parts = tuple(self._parts(cause, at))
             severity = Capped(likely.severity, parts[-1].end)
             rate = likely.rate_at(at.id, at.worth / whole)
-            yield Peril(cause.id, at.id, rate, severity, parts)
+            income = tuple(self._income(cause, at))
+            yield Peril(cause.id, at.id, rate, severity, parts + income)
+
+    def _income(self, cause: Cause, at: Place) -> Iterator[Layered]:
+        """Yield the income that damage there stops."""
+        lost = self.lost
+        if lost is not None and lost.place == at.id and cause.id in lost.causes:
+            yield from lost.parts(at.worth)
 
     def _single(self, cause: Cause, likely: Likely, component: str) -> Iterator[Peril]:
         """Yield the peril of what stands at no building of its own, or in one: the contents."""

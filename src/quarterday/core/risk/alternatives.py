@@ -84,7 +84,7 @@ def _only_deductible(terms: Terms, option: Option) -> bool:
 
 
 def with_option(terms: Terms, option: Option) -> Terms | None:
-    """Return ``terms`` with ``option`` taken; None where it names no amount to tell what it is."""
+    """Return ``terms`` with ``option`` taken; None where it names no amount that would change."""
     if option.limit is None and option.deductible is None:
         return None
     line = _line(terms, option) or terms.find(option.coverage, option.location)
@@ -97,5 +97,7 @@ def with_option(terms: Terms, option: Option) -> Terms | None:
     if option.deductible is not None:
         changes |= {**dict.fromkeys(PERCENT), "deductible": option.deductible}
     taken = found.model_copy(update=changes)
+    if taken == line:
+        return None
     others = tuple(c for c in terms.coverages if c.place != taken.place)
     return terms.model_copy(update={"coverages": (*others, taken)})

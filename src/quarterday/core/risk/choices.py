@@ -112,12 +112,13 @@ def _is_duty(risk: Risk, coverage: str) -> bool:
 
 
 def _without_amounts(risk: Risk) -> Iterator[OptionRow]:
-    """Yield the options that name no amount: nobody can say what they would change."""
+    """Yield the options that name no amount, or what the terms give: nobody can say more."""
     base = risk.alternatives[0].terms
     for option in base.options:
         if with_option(base, option) is None:
             bare = Alternative(option.coverage, "option", base, option)
-            why = words("risk-why-not", case="no-amount")
+            is_bare = option.limit is None and option.deductible is None
+            why = words("risk-why-not", case="no-amount" if is_bare else "as-now")
             yield OptionRow(option, name_of(risk, bare), state_of(risk, option), bare.price,
                             why_not=why)  # fmt: skip
 

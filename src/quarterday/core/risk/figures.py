@@ -81,13 +81,14 @@ def mean_figure(risk: Risk, cost: Cost) -> Figure:
 
 
 def _of_causes(risk: Risk, cost: Cost) -> Iterator[Figure]:
-    by_cause = _by_cause(risk, cost)
-    for cause, mean in sorted(by_cause.items(), key=lambda item: (-item[1], item[0])):
+    means = by_cause(risk, cost)
+    for cause, mean in sorted(means.items(), key=lambda item: (-item[1], item[0])):
         if mean >= HALF_A_DOLLAR:
             yield _cause_figure(risk, cost, cause, mean)
 
 
-def _by_cause(risk: Risk, cost: Cost) -> dict[str, float]:
+def by_cause(risk: Risk, cost: Cost) -> dict[str, float]:
+    """Return what each cause costs in an average year, one loss at a time, dollars."""
     found: dict[str, float] = {}
     for peril, mean in zip(risk.model.perils, cost.by_peril, strict=True):
         found[peril.cause] = found.get(peril.cause, 0.0) + mean
@@ -103,11 +104,18 @@ def _cause_figure(risk: Risk, cost: Cost, cause: str, mean: float) -> Figure:
         unit="money",
         label=words("risk-mean-cause", cause=Term("cause", cause), alternative=alternative),
         how=words("risk-how-cause"),
-        inputs=(likely.rate_figure, likely.size_figure),
+        inputs=(likely.rate_figure, likely.size_figure, *_closure(risk, cause)),
         caution=likely.rate_figure.caution or likely.size_figure.caution,
     )
 
 
+def _closure(risk: Risk, cause: str) -> tuple[Figure, ...]:
+    """Return what a closure costs in income, where the cause can close the building."""
+    lost = risk.lost
+    return (lost.figure,) if lost is not None and cause in lost.causes else ()
+
+
+CENT = 0.01
 HALF_A_DOLLAR = 0.5  # what costs less a year than this is not told
 
 
@@ -169,7 +177,7 @@ def _changed(risk: Risk, id: str) -> Iterator[Figure]:
     """Yield what each changed cause costs in an average year, in the base and then changed."""
     other = risk.cost(id)
     assert other is not None
-    before, after = _by_cause(risk, risk.base), _by_cause(risk, other)
+    before, after = by_cause(risk, risk.base), by_cause(risk, other)
     for cause in sorted(before, key=lambda cause: after[cause] - before[cause]):
         if abs(after[cause] - before[cause]) >= HALF_A_DOLLAR:
             yield _cause_figure(risk, risk.base, cause, before[cause])
@@ -177,5 +185,5 @@ def _changed(risk: Risk, id: str) -> Iterator[Figure]:
 
 
 def is_clear(amount: Sampled) -> bool:
-    """Tell whether chance alone does not explain a difference."""
-    return amount.low > 0 or amount.high < 0
+    """Tell whether chance alone does not explain a difference of a cent or more."""
+    return amount.low >= CENT or amount.high <= -CENT

@@ -13,18 +13,24 @@ import numpy as np
 
 from quarterday.core.risk.curves import Codes
 from quarterday.core.risk.severity import Capped, Floats
+from quarterday.core.terms.losses.loss import HOURS_A_MONTH
 from quarterday.core.terms.settling.routing import Item
 from quarterday.core.terms.settling.rows import Flags, Rows
 
 
 @dataclass(frozen=True, slots=True)
 class Layered:
-    """A part of a loss: ``share`` of what lies between ``start`` and ``end`` of its size."""
+    """A part of a loss: ``share`` of what lies between ``start`` and ``end`` of its size.
+
+    Of lost income ``month`` and ``hours`` say which time of the closure it is of.
+    """
 
     component: str
     share: float
     start: float
     end: float
+    month: int = 1
+    hours: int = HOURS_A_MONTH
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +59,19 @@ class Peril:
     @property
     def items(self) -> tuple[Item, ...]:
         """What its parts are to the terms."""
-        return tuple(Item(part.component, self.place, self.cause) for part in self.parts)
+        return tuple(
+            Item(part.component, self.place, self.cause, part.month, part.hours)
+            for part in self.parts
+        )
+
+    @property
+    def steepest(self) -> float:
+        """The most that all parts together grow by with each dollar of its size."""
+        marks = self.marks
+        return max(
+            (sum(p.share for p in self.parts if p.start <= at < p.end) for at in marks[:-1]),
+            default=0.0,
+        )
 
 
 @dataclass(frozen=True)

@@ -10,10 +10,12 @@ from quarterday.core.file.records.terms import Option
 from quarterday.core.review.case import Case
 from quarterday.core.risk.account import Account
 from quarterday.core.risk.alternatives import Alternative, alternatives
+from quarterday.core.risk.closure import Lost, lost_income
 from quarterday.core.risk.cost import Change, Comparison, Cost, Effort, compared
 from quarterday.core.risk.likely import Learner, Likely
 from quarterday.core.risk.perils import Model, Peril
 from quarterday.core.risk.priors import NO_BOOK, Book
+from quarterday.core.risk.severity import Capped, exponential
 from quarterday.core.risk.trial import Trial
 from quarterday.core.terms.settling.account import values_on
 from quarterday.core.terms.settling.refusals import Refused, check_terms
@@ -48,6 +50,7 @@ class Risk:
     likely: Mapping[str, Likely]
     comparison: Comparison
     left_out: tuple[Words, ...]
+    lost: Lost | None = None  # the income that is in the figures
 
     def alternative(self, id: str) -> Alternative:
         """Return an alternative by its id; KeyError when it is not there."""
@@ -80,9 +83,10 @@ def risk_of(case: Case, book: Book = NO_BOOK, effort: Effort | None = None) -> R
         raise NoTerms(case.file.id)
     base, currency = found[0], found[0].terms.currency
     values = values_on(case, base.terms, middle(case))
-    pairs = tuple(Account(case, base.terms, values, Learner(case, currency, book)).perils())
-    left_out = [words("risk-left-out-duty")]
-    bench = _Bench(case, base, values)
+    left_out, bench = [words("risk-left-out-duty")], _Bench(case, base, values)
+    lost = _income(bench, found, left_out)
+    learner = Learner(case, currency, book)
+    pairs = tuple(Account(case, base.terms, values, learner, lost).perils())
     trials = _usable(bench, found, [peril for peril, _ in pairs], left_out)
     return Risk(
         case=case,
@@ -92,7 +96,26 @@ def risk_of(case: Case, book: Book = NO_BOOK, effort: Effort | None = None) -> R
         likely={likely.cause: likely for _, likely in pairs},
         comparison=compared(trials, case.file.id, effort or effort_of(case)),
         left_out=tuple(dict.fromkeys(left_out)),
+        lost=lost,
     )
+
+
+def _income(bench: _Bench, found: tuple[Alternative, ...], left_out: list[Words]) -> Lost | None:
+    """Return the income that a closure stops, where all alternatives can settle it."""
+    lost = lost_income(bench.case, bench.base.terms, [one.terms for one in found])
+    left_out.append(words("risk-left-out-elsewhere" if lost else "risk-left-out-income"))
+    if lost is None:
+        return None
+    cause = min(lost.causes)
+    items = tuple(lost.parts(1.0))
+    probe = Model((Peril(cause, lost.place, 1.0, Capped(exponential(1.0), 1.0), items),))
+    for one in found:
+        try:
+            bench.trial(one, probe)
+        except Refused as refusal:
+            left_out[-1] = words("risk-left-out-income-refused", why=refusal.words)
+            return None
+    return lost
 
 
 def middle(case: Case) -> date:

@@ -63,7 +63,9 @@ def bad_year(costs: Floats, one_in: int) -> Sampled:
 def change_of_bad_year(before: Floats, after: Floats, one_in: int) -> Sampled:
     """Return how a bad year changes over the same simulated years, with its interval.
 
-    The interval is Student's over ten sections of the years, each of which sees both.
+    The interval is Student's over ten sections of the years, each of which sees both, and as much
+    wider as the sections' mean is from the change over all years: where a bad year falls on an
+    amount that many years cost, the sections alone would be too sure.
     """
     value = bad_year(after, one_in).value - bad_year(before, one_in).value
     parts = [
@@ -71,6 +73,7 @@ def change_of_bad_year(before: Floats, after: Floats, one_in: int) -> Sampled:
         for a, b in zip(_sections(before), _sections(after), strict=True)
     ]
     half = STUDENT * float(np.std(parts, ddof=1)) / SECTIONS**0.5
+    half += abs(value - float(np.mean(parts)))
     return Sampled(value, value - half, value + half)
 
 

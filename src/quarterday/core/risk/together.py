@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from quarterday.core.risk.curves import Codes, discover
+from quarterday.core.risk.perils import Peril
 from quarterday.core.risk.purses import HALF_A_DOLLAR, Asking, added_by_the_year, most_added
 from quarterday.core.risk.severity import Floats
 from quarterday.core.risk.trial import Trial, added
@@ -93,13 +94,22 @@ def _of(trial: Trial, at: int) -> Iterator[Purse]:
 
 def _added(trial: Trial, purse: Purse) -> float:
     perils, size = trial.model.perils, purse.size
-    whole = sum(perils[n].rate * float(perils[n].severity.limited_mean(size)) for n in purse.perils)
-    if whole**2 < 2 * HALF_A_DOLLAR * size:  # no loss asks for more than its size
+    whole = sum(_most_asked(perils[n], size) for n in purse.perils)
+    if whole**2 < 2 * HALF_A_DOLLAR * size:
         return 0.0
     asking = tuple(_asking(trial, purse))
     if most_added(asking, size) < HALF_A_DOLLAR:
         return 0.0
     return added_by_the_year(asking, size)
+
+
+def _most_asked(peril: Peril, size: float) -> float:
+    """Return a bound of what a peril asks of a purse in a year, each loss up to its size.
+
+    No loss asks for more than its size, times what its parts grow by with it.
+    """
+    grows = max(peril.steepest, 1.0)
+    return peril.rate * grows * float(peril.severity.limited_mean(size / grows))
 
 
 def _asking(trial: Trial, purse: Purse) -> Iterator[Asking]:

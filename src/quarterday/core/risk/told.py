@@ -8,7 +8,10 @@ from decimal import Decimal
 from quarterday.core.figure import Figure
 from quarterday.core.money import Money
 from quarterday.core.risk.choices import DeductibleChoice, OptionRow
-from quarterday.core.words import Words, words
+from quarterday.core.risk.figures import by_cause
+from quarterday.core.risk.risk import Risk
+from quarterday.core.risk.weight import record_weight
+from quarterday.core.words import Term, Words, words
 
 OFTEN = 1  # losses a year from which "one every n years" says nothing
 
@@ -70,3 +73,18 @@ def _years(losses: Decimal) -> Words:
         return words("risk-every", case="often", n=round(losses))
     case, years = ("years", round(1 / losses)) if losses else ("never", 0)
     return words("risk-every", case=case, n=years)
+
+
+def rests_on(risk: Risk) -> Iterator[Words]:
+    """Yield what the figures hold of lost income, how a record is weighed, and what is left out."""
+    lost = risk.lost
+    if lost is not None:
+        building = risk.case.building_name(lost.place)
+        amount = lost.figure.money
+        yield words("risk-income-counted", building=building, months=lost.months, amount=amount)
+    means = by_cause(risk, risk.base)
+    if means:
+        cause = max(means, key=lambda cause: (means[cause], cause))
+        weight = record_weight(risk.likely[cause].credibility)
+        yield words("risk-weight-told", cause=Term("cause", cause), weight=weight)
+    yield from risk.left_out

@@ -9,7 +9,7 @@ from quarterday.core.file.records.terms import Option
 from quarterday.core.money import Money
 from quarterday.core.risk.choices import OptionRow, deductibles
 from quarterday.core.risk.figures import caution
-from quarterday.core.risk.told import deductible_told
+from quarterday.core.risk.told import deductible_told, rests_on
 from quarterday.core.words import Words, words
 from quarterday.papers.setting import Data, Setting
 
@@ -96,7 +96,7 @@ def _resting(setting: Setting) -> Iterator[str]:
     assert risk is not None
     yield setting.say("options-rests-on", years=risk.comparison.years)
     yield setting.spoken(caution())
-    yield from map(setting.spoken, risk.left_out)
+    yield from map(setting.spoken, rests_on(risk))
 
 
 def _deductibles(setting: Setting) -> Data | None:

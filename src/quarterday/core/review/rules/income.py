@@ -8,7 +8,7 @@ from decimal import Decimal
 
 from quarterday.core.figure import Figure
 from quarterday.core.file.records.terms import Premium
-from quarterday.core.income.picture import PARAMETERS as OF_THE_PICTURE
+from quarterday.core.income.closing import PARAMETERS as OF_THE_CLOSURE
 from quarterday.core.income.picture import IncomePicture
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
@@ -141,6 +141,6 @@ def _rate(found: IncomePicture) -> Callable[[Premium], Decimal | None]:
 
 
 RULES: tuple[Rule, ...] = (
-    Rule(TOO_LOW, "coverage", too_low, (*OF_THE_PICTURE, TO_DECIDE, UNANSWERED)),
+    Rule(TOO_LOW, "coverage", too_low, (*OF_THE_CLOSURE, TO_DECIDE, UNANSWERED)),
     Rule(EXTRA_LOW, "coverage", extra_low, (TO_DECIDE, UNANSWERED)),
 )

@@ -99,6 +99,13 @@ risk-how-change = { $case ->
     [unclear] Beside the offer as it stands, over the same simulated years. Chance alone puts it between { $low } and { $high }, so no difference is shown.
    *[clear] Beside the offer as it stands, over the same simulated years. Chance alone puts it between { $low } and { $high }.
 }
+risk-closure = Income lost while { $building } is closed for { $months } months after a total loss
+risk-how-closure = The average over the months in which a closure may begin, less expenses that stop. Damage closes it for a part of that time, in proportion; from { $share } of what stands there, for all of it.
+risk-income-counted = Lost income is counted for { $building } alone, which is closed longest. After a total loss it is about { $amount } over { $months } months; after less, in proportion.
+risk-left-out-elsewhere = Renting elsewhere and moving are left out.
+risk-left-out-income = Lost income is left out: the file does not say what income a building brings.
+risk-left-out-income-refused = Lost income is left out. { $why }
+risk-weight-told = { CAPITAL($cause) } costs you most in an average year. How often it is expected: { $weight }
 risk-left-out-duty = Abuse and injury to volunteers are left out. Harm to people is a duty, never a sum.
 risk-left-out-cause = Left out: { $cause }. { $why }
 risk-left-out-terms = One alternative is left out. { $why }
@@ -125,6 +132,7 @@ risk-more = { $amount } more
 risk-why-not = { $case ->
     [duty] Harm to people is weighed by duty, not by money.
     [refused] The terms with this option contradict themselves.
+    [as-now] It names only what the terms give already. Ask us what it changes.
     [no-amount] The offer names no amount. Ask us.
    *[not-modelled] There are no figures yet on what this answers.
 }

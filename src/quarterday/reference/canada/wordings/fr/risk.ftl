@@ -99,6 +99,13 @@ risk-how-change = { $case ->
     [unclear] À côté de l'offre telle quelle, dans les mêmes années simulées. Le seul hasard place l'écart entre { $low } et { $high }; aucune différence n'est donc indiquée.
    *[clear] À côté de l'offre telle quelle, dans les mêmes années simulées. Le seul hasard place l'écart entre { $low } et { $high }.
 }
+risk-closure = Revenus perdus pendant que { $building } ferme { $months } mois après une perte totale
+risk-how-closure = La moyenne des mois où la fermeture peut commencer, moins les dépenses qui cessent. Un dommage le ferme une partie de ce temps, en proportion; à partir de { $share } de ce qui s'y trouve, tout ce temps.
+risk-income-counted = Les revenus perdus ne sont comptés que pour { $building }, qui ferme le plus longtemps. Après une perte totale : environ { $amount } en { $months } mois; pour moins, en proportion.
+risk-left-out-elsewhere = La location d'un autre lieu et le déménagement n'y sont pas.
+risk-left-out-income = Les revenus perdus n'y sont pas : le dossier ne dit pas quels revenus un bâtiment apporte.
+risk-left-out-income-refused = Les revenus perdus n'y sont pas. { $why }
+risk-weight-told = { CAPITAL($cause) } : ce qui vous coûte le plus en année moyenne. Fréquence attendue : { $weight }
 risk-left-out-duty = Les abus et les blessures de bénévoles n'y sont pas. Le tort fait aux personnes est un devoir, jamais un montant.
 risk-left-out-cause = N'y est pas : { $cause }. { $why }
 risk-left-out-terms = Un des choix n'y est pas. { $why }
@@ -125,6 +132,7 @@ risk-more = { $amount } de plus
 risk-why-not = { $case ->
     [duty] Le tort fait aux personnes se juge par devoir, pas en argent.
     [refused] Les conditions se contredisent avec cette option.
+    [as-now] L'option ne nomme que ce que les conditions donnent déjà. Demandez-nous ce qu'elle change.
     [no-amount] L'offre n'indique aucun montant. Demandez-nous.
    *[not-modelled] Il n'y a pas encore de chiffres sur ce que cette garantie couvre.
 }

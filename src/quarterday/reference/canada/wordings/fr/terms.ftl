@@ -270,7 +270,7 @@ figure-own-part = { $coverage } : le plus que vous auriez à payer d'un sinistre
 how-own-part = { $case ->
     [insured] le pourcentage multiplié par le montant d'assurance, entre la franchise minimale et la franchise maximale
     [loss] le pourcentage multiplié par le plus gros sinistre possible, entre la franchise minimale et la franchise maximale
-   *[value] le pourcentage multiplié par le coût de remplacement à la fin de la prochaine période, à chaque bâtiment, entre la franchise minimale et la franchise maximale
+   *[value] le pourcentage du coût de remplacement en fin de période, à chaque bâtiment, entre les franchises minimale et maximale
 }
 how-borne = { $kind ->
     [shared-limit-amount] la différence entre les deux montants additionnels communs
@@ -430,8 +430,8 @@ own-part-base = { $case ->
 }
 own-part = { $case ->
     [share] Votre part d'un sinistre pourrait atteindre { $amount }, soit { $base }. Aujourd'hui, elle est d'au plus { $before }.
-    [least] Votre part d'un sinistre serait de { $amount }, car { $base }, c'est moins que la franchise minimale. Aujourd'hui, elle est d'au plus { $before }.
-   *[most] Votre part d'un sinistre pourrait atteindre { $amount }, un plafond qui arrête ce calcul : { $base }. Aujourd'hui, elle est d'au plus { $before }.
+    [least] Votre part d'un sinistre serait de { $amount }, la franchise minimale : { $base } donnerait moins. Aujourd'hui, elle est d'au plus { $before }.
+   *[most] Votre part d'un sinistre pourrait atteindre { $amount }, un plafond : { $base }. Aujourd'hui, elle est d'au plus { $before }.
 }
 terms-worse-with-the-plan = Rien d'autre à retourner : la déclaration de prévention passe d'abord. Ce qu'elle permet de ravoir, nous le demandons à l'assureur.
 terms-worse-todo = { $kind ->
