@@ -154,6 +154,12 @@ def test_two_days_are_never_written_the_same(day: date) -> None:
         assert str(day.year) in formats.day(day, language)
 
 
+def test_a_short_day_is_as_the_language_writes_it() -> None:
+    """CLDR en_CA and fr_CA, medium."""
+    assert formats.short_day(date(2027, 1, 31), "en") == "Jan 31, 2027"
+    assert formats.short_day(date(2027, 1, 31), "fr") == "31 janv. 2027"
+
+
 def test_a_list_ends_with_and() -> None:
     """CLDR en_CA has no comma before "and"."""
     assert formats.listing(["a", "b", "c"], "en") == "a, b and c"

@@ -3,12 +3,18 @@
 from __future__ import annotations
 
 import hashlib
+from collections import Counter
+from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
+import pytest
 from tests.office.conftest import DAY, edit
 
 from quarterday.catalogue.load import reference
 from quarterday.core.file.records import PackageBuilt
+from quarterday.core.risk import risk
+from quarterday.core.values import building
 from quarterday.invent.demo.book import HERE as DEMO_DATA
 from quarterday.office import packages, reviewing
 from quarterday.office.brand import FILE_NAME, brokerage
@@ -37,6 +43,27 @@ def test_the_bytes_are_written_and_kept_under_their_digest(flagship: str, tmp_pa
     assert data.startswith(b"%PDF-")
     assert hashlib.sha256(data).hexdigest() == made.document
     assert originals.get(made.document) == data
+
+
+def counting(worked: Counter[str], name: str, plain: Callable[..., Any]) -> Callable[..., Any]:
+    """Return ``plain``, its calls counted."""
+
+    def counted(*of: Any) -> Any:
+        worked[name] += 1
+        return plain(*of)
+
+    return counted
+
+
+def test_what_the_review_worked_out_is_not_worked_out_again(
+    flagship: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Simulated years and the costs of buildings are what a package waits for."""
+    worked = Counter[str]()
+    for module, name in ((risk, "risk_of"), (building, "picture")):
+        monkeypatch.setattr(module, name, counting(worked, name, getattr(module, name)))
+    packages.compose(packages.Order(flagship, "en", DAY, DAY), brokerage(DEMO_DATA / FILE_NAME))
+    assert worked == {"risk_of": 1, "picture": len(ledger.load(flagship).buildings)}
 
 
 def test_building_again_gives_the_same_bytes_and_no_second_entry(

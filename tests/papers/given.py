@@ -11,7 +11,8 @@ from quarterday.core.file.chain import Head, append
 from quarterday.core.file.entry import Draft, Entry, Origin, Place
 from quarterday.core.file.fold import File, fold
 from quarterday.core.file.records import Record, ReviewSigned
-from quarterday.core.review.review import Review, review
+from quarterday.core.review.case import Case
+from quarterday.core.review.review import Review, review_of
 from quarterday.core.words import Arg, Term, Words, words
 from quarterday.invent.demo.book import demo_book
 from quarterday.papers.brokerage import Brokerage, read_brokerage
@@ -53,9 +54,15 @@ def brokerage() -> Brokerage:
 
 
 @cache
+def case(id: str) -> Case:
+    """Return a file of the demo book as its review sees it."""
+    return Case(book()[id], reference("canada"), AS_OF)
+
+
+@cache
 def reviewed(id: str) -> Review:
     """Return the review of a file of the demo book."""
-    return review(book()[id], reference("canada"), AS_OF)
+    return review_of(case(id))
 
 
 def signature(of: Review) -> ReviewSigned:
@@ -71,7 +78,7 @@ def package(id: str = FLAGSHIP, language: str = "en", *, signed: bool = True) ->
     """Return the package of a file of the demo book."""
     told = reviewed(id)
     return build(
-        told, book()[id], reference("canada"), brokerage(), language, version=1, built_on=AS_OF,
+        told, case(id), brokerage(), language, version=1, built_on=AS_OF,
         signed=signature(told) if signed else None,
     )  # fmt: skip
 
@@ -80,9 +87,7 @@ def setting(id: str = FLAGSHIP, language: str = "en", *, signed: bool = True) ->
     """Return what every paper of a file of the demo book is given."""
     told = reviewed(id)
     signature_or_none = signature(told) if signed else None
-    return Setting(
-        told, book()[id], reference("canada"), brokerage(), language, 1, AS_OF, signature_or_none
-    )
+    return Setting(told, case(id), brokerage(), language, 1, AS_OF, signature_or_none)
 
 
 def paper(id: str) -> Term:

@@ -55,8 +55,8 @@ def folder(home: Path, text: str = "", /, **files: bytes | str) -> Path:
 def package(house: Brokerage, language: str = "en", *, signed: bool = True) -> bytes:
     told = given.reviewed(given.RENTER)
     return build(
-        told, given.book()[given.RENTER], reference(), house, language, version=1,
-        built_on=given.AS_OF, signed=given.signature(told) if signed else None,
+        told, given.case(given.RENTER), house, language, version=1, built_on=given.AS_OF,
+        signed=given.signature(told) if signed else None,
     ).pdf  # fmt: skip
 
 

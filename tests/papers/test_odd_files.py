@@ -20,7 +20,8 @@ from quarterday.core.file.records import (
     Valuation,
 )
 from quarterday.core.file.records.terms import Coverage, Option, Premium
-from quarterday.core.review.review import review
+from quarterday.core.review.case import Case
+from quarterday.core.review.review import review_of
 from quarterday.papers.package import Package, build
 from quarterday.papers.press import Unprintable
 
@@ -34,10 +35,11 @@ LONG = "Société de bienfaisance interparoissiale de la vallée " * 4
 
 def made(records: Iterable[Record], language: str = "en") -> Package:
     file = given.file_of("ODD-1", records)
-    told = review(file, reference("canada"), given.AS_OF)
+    case = Case(file, reference("canada"), given.AS_OF)
+    told = review_of(case)
     return build(
-        told, file, reference("canada"), given.brokerage(), language, version=1,
-        built_on=given.AS_OF, signed=given.signature(told),
+        told, case, given.brokerage(), language, version=1, built_on=given.AS_OF,
+        signed=given.signature(told),
     )  # fmt: skip
 
 

@@ -35,8 +35,8 @@ print(hashlib.sha256(given.package({file!r}, "fr").pdf).hexdigest())
 def test_the_same_input_gives_the_same_bytes(language: str) -> None:
     told = given.reviewed(given.FLAGSHIP)
     again = build(
-        told, given.book()[given.FLAGSHIP], reference("canada"), given.brokerage(), language,
-        version=1, built_on=given.AS_OF, signed=given.signature(told),
+        told, given.case(given.FLAGSHIP), given.brokerage(), language, version=1,
+        built_on=given.AS_OF, signed=given.signature(told),
     )  # fmt: skip
     assert again.pdf == given.package(given.FLAGSHIP, language).pdf
 
@@ -58,8 +58,8 @@ def test_another_version_gives_other_bytes() -> None:
     """The check of sameness above could not fail if nothing made a difference."""
     told = given.reviewed(given.FLAGSHIP)
     other = build(
-        told, given.book()[given.FLAGSHIP], reference("canada"), given.brokerage(), "en",
-        version=2, built_on=given.AS_OF, signed=given.signature(told),
+        told, given.case(given.FLAGSHIP), given.brokerage(), "en", version=2,
+        built_on=given.AS_OF, signed=given.signature(told),
     )  # fmt: skip
     assert other.pdf != given.package().pdf
 

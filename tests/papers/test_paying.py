@@ -10,7 +10,8 @@ import pytest
 
 from quarterday.core.file.records import AllocationKey, PaymentChoice
 from quarterday.core.premium.statement import statement
-from quarterday.core.review.review import review
+from quarterday.core.review.case import Case
+from quarterday.core.review.review import review_of
 from quarterday.papers.payment_form import data as form
 from quarterday.papers.premium_statement import data as paper
 from quarterday.papers.setting import Setting
@@ -67,8 +68,8 @@ def with_more(id: str, *records: Any) -> Setting:
     held = [h.record for h in given.book()[id].held.values()]
     file = given.file_of(id, [*held, *records])
     of = given.setting(id)
-    done = review(file, of.reference, given.AS_OF)
-    return Setting(done, file, of.reference, of.brokerage, "en", 1, given.AS_OF, None)
+    case = Case(file, of.reference, given.AS_OF)
+    return Setting(review_of(case), case, of.brokerage, "en", 1, given.AS_OF, None)
 
 
 def test_a_key_that_leaves_a_premium_over_is_told_and_the_paper_still_made() -> None:

@@ -63,6 +63,17 @@ def test_several_threads_may_use_one_press(tmp_path: Path) -> None:
     assert len(set(made)) == 2
 
 
+def test_what_lies_between_two_settings_changes_neither(tmp_path: Path) -> None:
+    """What the typesetter remembers must not be seen; nor must a setting that failed."""
+    one = press(tmp_path, GOOD)
+    first = one.set({"title": "a"}, DAY)
+    for n in range(3):
+        one.set({"title": f"other {n}"}, DAY)
+    with pytest.raises(BadTemplate):
+        one.set({"nothing": "a"}, DAY)
+    assert one.set({"title": "a"}, DAY) == first
+
+
 def test_the_day_of_building_is_all_that_dates_a_file(tmp_path: Path) -> None:
     same = [press(tmp_path, GOOD).set({"title": "a"}, DAY) for _ in range(2)]
     other = press(tmp_path, GOOD).set({"title": "a"}, date(2026, 11, 26))

@@ -22,7 +22,8 @@ from quarterday.core.file.records import (
     Terms,
 )
 from quarterday.core.file.records.terms import Coverage, Option
-from quarterday.core.review.review import review
+from quarterday.core.review.case import Case
+from quarterday.core.review.review import review_of
 from quarterday.core.review.rules.people import STEPS
 from quarterday.core.terms.agreed import option_id
 from quarterday.papers.abuse_form import data as abuse
@@ -57,10 +58,8 @@ def made(*records: Record, language: str = "en") -> Setting:
     """Return the setting of a file of few records, in Ontario, renewing in January."""
     organisation = Organisation(name="Quiet Hall Society", province="ON", renewal_date=RENEWAL)
     file = given.file_of("ASK-1", [organisation, *records])
-    told = review(file, reference("canada"), given.AS_OF)
-    return Setting(
-        told, file, reference("canada"), given.brokerage(), language, 1, given.AS_OF, None
-    )
+    case = Case(file, reference("canada"), given.AS_OF)
+    return Setting(review_of(case), case, given.brokerage(), language, 1, given.AS_OF, None)
 
 
 def offer(*coverages: Coverage, options: Iterable[Option] = ()) -> Terms:

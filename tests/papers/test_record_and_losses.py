@@ -12,10 +12,12 @@ from quarterday.catalogue.load import reference
 from quarterday.core.claims.record import record
 from quarterday.core.file.records import Claim, Organisation, Record, Terms
 from quarterday.core.file.records.terms import EVERYWHERE, Coverage
+from quarterday.core.review.case import Case
 from quarterday.core.review.motions import NOT_AGAINST, motions
-from quarterday.core.review.review import review
+from quarterday.core.review.review import review_of
 from quarterday.core.terms.settling.account import setting_of
-from quarterday.core.terms.settling.settlement import settle
+from quarterday.core.terms.settling.outcomes import reference_outcomes
+from quarterday.core.terms.settling.settlement import Settlement, settle
 from quarterday.papers.claims_record import data as claims
 from quarterday.papers.motions import data as minutes
 from quarterday.papers.setting import Setting
@@ -81,10 +83,8 @@ def claim(cause: str, day: date = date(2024, 3, 1)) -> Claim:
 def with_claims(*held: Record, language: str = "en") -> Setting:
     organisation = Organisation(name="Quiet Hall", province="ON", renewal_date=date(2027, 1, 15))
     file = given.file_of("CLAIMS-1", [organisation, *held])
-    told = review(file, reference("canada"), given.AS_OF)
-    return Setting(
-        told, file, reference("canada"), given.brokerage(), language, 1, given.AS_OF, None
-    )
+    case = Case(file, reference("canada"), given.AS_OF)
+    return Setting(review_of(case), case, given.brokerage(), language, 1, given.AS_OF, None)
 
 
 @pytest.mark.parametrize(
@@ -141,6 +141,33 @@ def test_four_losses_are_walked_through_a_fire_water_money_and_somebody_hurt() -
     of = given.setting()
     assert [one.of.id for one in losses.walked(of)] == [ids[0] for ids in losses.FIRST]
     assert all(len(losses.walked(given.setting(id))) <= losses.MOST for id in given.book())
+
+
+def test_what_is_walked_through_is_what_settling_every_loss_would_choose() -> None:
+    """One of each kind, then those that leave the most, as found by settling the whole library."""
+    for id in given.book():
+        of = given.setting(id)
+        if of.case.terms is None:
+            continue
+        before = of.case.expiring or of.case.terms
+        told = reference_outcomes(of.case, before, of.case.terms)
+        borne = {
+            scaled.of.id: outcome.after.borne.money.amount
+            for scaled, outcome in told
+            if outcome is not None and isinstance(outcome.after, Settlement)
+        }
+        first = [next((i for i in ids if i in borne), None) for ids in losses.FIRST]
+        rest = sorted((i for i in borne if i not in first), key=lambda i: (-borne[i], i))
+        chosen = [*filter(None, first), *rest][: losses.MOST]
+        assert [one.of.id for one in losses.walked(of)] == chosen
+
+
+def test_only_the_losses_that_are_shown_are_settled() -> None:
+    of = given.setting()
+    shown = [one.of.id for one in losses.walked(of)]
+    assert of.losses is not None
+    assert len(of.losses.scaled) > len(shown)
+    assert list(of.losses._done) == shown
 
 
 def test_the_parts_and_the_reasons_of_a_loss_add_up_to_it() -> None:

@@ -91,6 +91,12 @@ def day(when: date, language: str) -> str:
     return text.replace("1 ", "1er ", 1) if language == "fr" and when.day == 1 else text
 
 
+@lru_cache(maxsize=_KEPT)
+def short_day(when: date, language: str) -> str:
+    """Return a date as short as its language writes it."""
+    return format_date(when, "medium", locale=locale(language))
+
+
 def listing(items: Sequence[str], language: str) -> str:
     """Return items as a list in a sentence: "a, b and c"."""
     return format_list(list(items), locale=locale(language))

@@ -27,8 +27,8 @@ from quarterday.core.file.entry import Draft, Origin
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import PackageBuilt
 from quarterday.core.given import Unusable
-from quarterday.core.review.case import NoRenewal
-from quarterday.core.review.review import review
+from quarterday.core.review.case import Case, NoRenewal
+from quarterday.core.review.review import review_of
 from quarterday.core.words import Words, words
 from quarterday.office import access, worker
 from quarterday.office.brand import brokerage
@@ -116,12 +116,13 @@ def compose(order: Order, brokerage: Brokerage) -> Composed:
     signed = signature(file, data)
     as_of = order.as_of or (signed.as_of if signed else order.today)
     covering = signed if signed and signed.as_of == as_of else None
-    done = review(file, data, as_of)
+    case = Case(file, data, as_of)
+    done = review_of(case)
     language = order.language or file.organisation.language
     reviewer = covering.reviewer if covering else None
     version = _version(file, (done.renewal, language), (file.last_change, as_of, reviewer))
     made: Package = build(
-        done, file, data, brokerage, language, version=version, built_on=as_of, signed=covering
+        done, case, brokerage, language, version=version, built_on=as_of, signed=covering
     )
     return Composed(
         file.id, done.renewal, language, version, as_of, file.last_change, reviewer,

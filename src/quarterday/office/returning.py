@@ -13,7 +13,8 @@ from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.fold import File, fold
 from quarterday.core.file.records import FormReturned, PackageBuilt
 from quarterday.core.reference import Reference
-from quarterday.core.review.review import review
+from quarterday.core.review.case import Case
+from quarterday.core.review.review import review, review_of
 from quarterday.core.words import Term, Words, words
 from quarterday.intake.assemble import BadField
 from quarterday.intake.forms.edits import ACT, drafts
@@ -205,10 +206,9 @@ def questions(
 
     ``enclosed`` leaves out the forms that the package of that day does not have.
     """
-    done = review(file, reference, as_of)
-    setting = Setting(
-        done, file, reference, house(), stamp.language, stamp.version, as_of, None
-    )  # fmt: skip
+    case = Case(file, reference, as_of)
+    done = review_of(case)
+    setting = Setting(done, case, house(), stamp.language, stamp.version, as_of, None)
     papers = {paper.id: paper for paper in PAPERS}
     found: dict[str, Asked] = {}
     for form in forms:

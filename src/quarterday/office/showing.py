@@ -82,8 +82,7 @@ class Shown:
     def setting(self) -> Setting:
         """What the leaders' papers are made from, of which the desk shows the same pictures."""
         return Setting(
-            self.review, self.file, self.reference, house(), self.language, 1, self.as_of,
-            self.signed,
+            self.review, self.case, house(), self.language, 1, self.as_of, self.signed
         )  # fmt: skip
 
     @cached_property

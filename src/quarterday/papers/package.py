@@ -6,9 +6,8 @@ import json
 from dataclasses import dataclass
 from datetime import date
 
-from quarterday.core.file.fold import File
 from quarterday.core.file.records import ReviewSigned
-from quarterday.core.reference import Reference
+from quarterday.core.review.case import Case
 from quarterday.core.review.review import Review
 from quarterday.core.words import Term, Words
 from quarterday.papers import press
@@ -71,10 +70,9 @@ class Package:
     enclosed: tuple[tuple[str, Words], ...]
 
 
-def build(  # noqa: PLR0913 - a package is made from all of these
+def build(
     review: Review,
-    file: File,
-    reference: Reference,
+    case: Case,
     brokerage: Brokerage,
     language: str,
     *,
@@ -82,12 +80,12 @@ def build(  # noqa: PLR0913 - a package is made from all of these
     built_on: date,
     signed: ReviewSigned | None,
 ) -> Package:
-    """Return the package of a reviewed file in one language (``en`` or ``fr``).
+    """Return the package of a reviewed case in one language (``en`` or ``fr``).
 
     The same input gives the same bytes. Without ``signed`` every page says that it is a draft and
     not for delivery. Unprintable when a text of the file has letters the fonts lack.
     """
-    setting = Setting(review, file, reference, brokerage, language, version, built_on, signed)
+    setting = Setting(review, case, brokerage, language, version, built_on, signed)
     enclosed = _enclosed(setting)
     brand = dress(brokerage, setting.speech, signed.reviewer if signed else None)
     set_pdf = press.press().set(_data(setting, enclosed), built_on, brand)

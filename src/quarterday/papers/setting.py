@@ -9,21 +9,21 @@ from decimal import Decimal
 from functools import cached_property
 from typing import Any, get_args
 
-from babel.dates import format_date
 from babel.numbers import format_decimal
 
+from quarterday.catalogue import formats
 from quarterday.catalogue.speech import Speech, Spoken
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import Contact, ReviewSigned
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.money import CENT, Money, round_to
-from quarterday.core.reference import Family, Reference, ReferenceLoss
+from quarterday.core.reference import Family, Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding
 from quarterday.core.review.need import Need, need
 from quarterday.core.review.review import Review
-from quarterday.core.terms.settling.outcomes import Outcome, reference_outcomes
-from quarterday.core.values.building import BuildingPicture, picture
+from quarterday.core.terms.settling.outcomes import ReferenceLosses
+from quarterday.core.values.building import BuildingPicture
 from quarterday.core.words import Arg, Term, Words, words
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.fields import Fields
@@ -35,11 +35,13 @@ MINUS = "\N{MINUS SIGN}"
 
 @dataclass(frozen=True)
 class Setting:
-    """All that a package is made from; ``fields`` collects what is to be filled in."""
+    """All that a package is made from; ``fields`` collects what is to be filled in.
+
+    ``case`` is the one that was reviewed: what its rules worked out is not worked out again.
+    """
 
     review: Review
-    file: File
-    reference: Reference
+    case: Case
     brokerage: Brokerage
     language: str
     version: int
@@ -52,10 +54,15 @@ class Setting:
         """Who speaks."""
         return Speech(self.reference, self.language)
 
-    @cached_property
-    def case(self) -> Case:
-        """The file as the review's rules saw it."""
-        return Case(self.file, self.reference, self.review.as_of)
+    @property
+    def file(self) -> File:
+        """The file of the organisation."""
+        return self.case.file
+
+    @property
+    def reference(self) -> Reference:
+        """The reference data that the review rests on."""
+        return self.case.reference
 
     @cached_property
     def told(self) -> tuple[Finding, ...]:
@@ -67,8 +74,7 @@ class Setting:
     @cached_property
     def pictures(self) -> tuple[BuildingPicture, ...]:
         """The picture of every building insured for an amount."""
-        found = (picture(self.case, building) for building in self.file.buildings)
-        return tuple(p for p in found if p is not None)
+        return tuple(self.case.pictures.values())
 
     @cached_property
     def needs(self) -> Mapping[str, Need]:
@@ -77,11 +83,10 @@ class Setting:
         return {c.id: need(c.needed_when, self.file) for c in known}
 
     @cached_property
-    def outcomes(self) -> tuple[tuple[ReferenceLoss, Outcome], ...]:
-        """The library's losses that can strike the account, under this year's and these terms."""
+    def losses(self) -> ReferenceLosses | None:
+        """The library's losses under this year's and these terms; None without any terms."""
         case, terms = self.case, self.case.terms
-        told = reference_outcomes(case, case.expiring or terms, terms) if terms else ()
-        return tuple((scaled.of, outcome) for scaled, outcome in told if outcome is not None)
+        return ReferenceLosses(case, case.expiring or terms, terms) if terms else None
 
     @property
     def name(self) -> str:
@@ -153,7 +158,7 @@ class Setting:
 
     def short_day(self, day: date) -> str:
         """Return a date as short as its language writes it."""
-        return format_date(day, "medium", locale=self.speech.locale)
+        return formats.short_day(day, self.language)
 
     def contacts(self) -> tuple[Contact, ...]:
         """Return the people who are still there, the key contacts first."""

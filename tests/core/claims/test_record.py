@@ -12,7 +12,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from quarterday.catalogue.speech import Speech
-from quarterday.core.claims.record import ClaimsRecord, claims_in, record, window
+from quarterday.core.claims.record import ClaimsRecord, claims_in, record, water_claims, window
 from quarterday.core.dates import Period
 from quarterday.core.figure import Fact, walk
 from quarterday.core.file.records import Claim
@@ -130,8 +130,10 @@ def test_the_five_kinds_of_water_count_as_water(case_of: CaseOf) -> None:
     """Common practice, no source: the five together are the trade's usual "water damage"."""
     water = ("water-escape", "sewer-backup", "overland-flood", "ice-damming", "rain-entry")
     claims = [claim(cause, date(2026, 6, 1), cause) for cause in water]
-    found = record(case_of(*claims, claim("F", date(2026, 6, 2), paid=50_000)), 5)
+    case = case_of(*claims, claim("F", date(2026, 6, 2), paid=50_000))
+    found = record(case, 5)
     assert {c.number for c in found.water.claims} == set(water)
+    assert water_claims(case, 5) == found.water.claims
     assert found.water_share is not None
     assert found.water_share.number == Decimal(5) / 6
     assert found.water_cost_share is not None

@@ -89,12 +89,21 @@ def summed(claims: Iterable[Claim], currency: str) -> Sums:
     )
 
 
+def water_claims(case: Case, years: int) -> tuple[Claim, ...]:
+    """Return the water claims of the last ``years`` whole years before the renewal."""
+    return _of_water(case, claims_in(case, window(case, years)))
+
+
+def _of_water(case: Case, claims: Iterable[Claim]) -> tuple[Claim, ...]:
+    return tuple(claim for claim in claims if claim.cause in case.reference.water_causes)
+
+
 def record(case: Case, years: int) -> ClaimsRecord:
     """Return the claims record of the last ``years`` whole years before the renewal."""
     period, currency = window(case, years), currency_of(case)
     claims = claims_in(case, period)
     sums = summed(claims, currency)
-    water = summed((c for c in claims if c.cause in case.reference.water_causes), currency)
+    water = summed(_of_water(case, claims), currency)
     figure = _Figures(case.file, period, sums, currency)
     return ClaimsRecord(
         period=period,

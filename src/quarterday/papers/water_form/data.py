@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from quarterday.core.claims.record import record, summed
+from quarterday.core.claims.record import summed, water_claims
 from quarterday.core.file.records import Building, Claim
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.review.finding import Finding
@@ -75,7 +75,7 @@ def _place(setting: Setting, finding: Finding) -> Data:
 
 def _claims(setting: Setting, key: str) -> tuple[Claim, ...]:
     years = int(str(setting.case.parameter(LOOKBACK).value))
-    water = record(setting.case, years).water.claims
+    water = water_claims(setting.case, years)
     return tuple(claim for claim in water if (claim.location or EVERYWHERE) == key)
 
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import asdict, dataclass
 from decimal import Decimal
 
 from quarterday.core.file.records.terms import EVERYWHERE
 from quarterday.core.reference import ReferenceLoss
-from quarterday.core.terms.settling.outcomes import Outcome
+from quarterday.core.terms.settling.outcomes import ReferenceLosses
 from quarterday.core.terms.settling.settlement import Settlement
 from quarterday.core.words import Term, Words, words
 from quarterday.papers.chart import Key, stacked
@@ -37,28 +37,40 @@ class Walked:
 
 def walked(setting: Setting) -> tuple[Walked, ...]:
     """Return at most four losses that the terms say enough about, in the order they are told."""
-    told = (_walked(setting, of, outcome) for of, outcome in setting.outcomes)
-    found = {one.of.id: one for one in told if one is not None}
-    return tuple(_chosen(found))
+    losses = setting.losses
+    if losses is None:
+        return ()
+    told = (_first(setting, losses, ids) for ids in FIRST)
+    first = [one for one in told if one is not None]
+    return tuple(first if len(first) == MOST else [*first, *_worst(setting, losses, first)])
 
 
-def _walked(setting: Setting, of: ReferenceLoss, outcome: Outcome) -> Walked | None:
-    """Return a loss settled under the terms; None where they refuse it."""
-    if not isinstance(outcome.after, Settlement):
+def _first(setting: Setting, losses: ReferenceLosses, ids: Iterable[str]) -> Walked | None:
+    """Return the first of these losses that can be walked through; no other is settled."""
+    told = (_walked(setting, losses, id) for id in ids if id in losses.scaled)
+    return next((one for one in told if one is not None), None)
+
+
+def _worst(setting: Setting, losses: ReferenceLosses, first: Sequence[Walked]) -> list[Walked]:
+    """Return of the other losses those that leave the most with the organisation."""
+    known = {one.of.id for one in first}
+    told = (_walked(setting, losses, id) for id in losses.scaled if id not in known)
+    rest = [one for one in told if one is not None]
+    return sorted(rest, key=_most_borne)[: MOST - len(first)]
+
+
+def _most_borne(one: Walked) -> tuple[Decimal, str]:
+    return -one.now.borne.money.amount, one.of.id
+
+
+def _walked(setting: Setting, losses: ReferenceLosses, id: str) -> Walked | None:
+    """Return a loss settled under the terms; None where they refuse it or it cannot happen."""
+    outcome = losses.outcome(id)
+    if outcome is None or not isinstance(outcome.after, Settlement):
         return None
     comparable = setting.case.expiring is not setting.case.terms and outcome.can_say
     before = outcome.before if comparable and isinstance(outcome.before, Settlement) else None
-    return Walked(of, outcome.after, before)
-
-
-def _chosen(found: dict[str, Walked]) -> Iterator[Walked]:
-    """Yield one of each kind, then those that leave the most with the organisation."""
-    first = [next((id for id in ids if id in found), None) for ids in FIRST]
-    rest = sorted(
-        (id for id in found if id not in first),
-        key=lambda one: (-found[one].now.borne.money.amount, one),
-    )
-    yield from (found[id] for id in [*filter(None, first), *rest][:MOST])
+    return Walked(losses.scaled[id].of, outcome.after, before)
 
 
 def reason(setting: Setting) -> Words | None:

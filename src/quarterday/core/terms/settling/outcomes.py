@@ -6,9 +6,10 @@ year by year, so that yearly maximums are used up as they would have been.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
 from datetime import date, timedelta
+from functools import cached_property
 
 from quarterday.core.dates import add_years
 from quarterday.core.figure import Figure
@@ -91,13 +92,41 @@ def reference_outcomes(
 
     Refused where ``after`` itself cannot be honoured.
     """
-    settings = _settings(case, before, after)
-    if isinstance(settings[1], Refused):
-        raise settings[1]
-    found = scaled_losses(case, settings[1], last_day(after))
-    losses = [scaled.loss for scaled in found if scaled.loss is not None]
-    done = {o.loss.id: o for o in _outcomes(case, (before, after), settings, losses)}
-    return tuple((scaled, done.get(scaled.of.id)) for scaled in found)
+    losses = ReferenceLosses(case, before, after)
+    return tuple((scaled, losses.outcome(id)) for id, scaled in losses.scaled.items())
+
+
+@dataclass(frozen=True)
+class ReferenceLosses:
+    """The library's losses at an account; each is settled under both versions when asked for.
+
+    Refused, once asked, where ``after`` itself cannot be honoured.
+    """
+
+    case: Case
+    before: Terms
+    after: Terms
+    _done: dict[str, Outcome | None] = field(default_factory=dict, compare=False, repr=False)
+
+    @cached_property
+    def scaled(self) -> Mapping[str, Scaled]:
+        """The losses by their id, scaled to the account by ``after``, in the library's order."""
+        new = self._settings[1]
+        if isinstance(new, Refused):
+            raise new
+        return {s.of.id: s for s in scaled_losses(self.case, new, last_day(self.after))}
+
+    def outcome(self, id: str) -> Outcome | None:
+        """Return what a loss of the library comes to; None when it cannot strike the account."""
+        loss = self.scaled[id].loss
+        if loss is not None and id not in self._done:
+            versions = self.before, self.after
+            (self._done[id],) = _outcomes(self.case, versions, self._settings, (loss,))
+        return self._done.get(id)
+
+    @cached_property
+    def _settings(self) -> tuple[Setting | Refused, ...]:
+        return _settings(self.case, self.before, self.after)
 
 
 def _settings(case: Case, *versions: Terms) -> tuple[Setting | Refused, ...]:
