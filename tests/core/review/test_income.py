@@ -11,7 +11,7 @@ import pytest
 
 from quarterday.catalogue.speech import Speech
 from quarterday.core.figure import Figure, Parameter, walk
-from quarterday.core.file.records import Building, Operations, Organisation, Terms
+from quarterday.core.file.records import Building, Decision, Operations, Organisation, Terms
 from quarterday.core.file.records.terms import Coverage, Option, Premium
 from quarterday.core.income.calc import income
 from quarterday.core.income.picture import IncomePicture
@@ -19,7 +19,10 @@ from quarterday.core.money import Money, total
 from quarterday.core.reference import Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Tier
+from quarterday.core.review.motions import motions
 from quarterday.core.review.rules.income import RULES, extra_low, too_low
+from quarterday.core.review.rules.terms.gaps import option_open
+from quarterday.core.terms.agreed import wishes
 
 CaseOf = Callable[..., Case]
 RENEWAL, END = date(2027, 1, 31), date(2028, 1, 31)
@@ -178,7 +181,7 @@ def test_of_several_lines_the_largest_counts(case_of: CaseOf) -> None:
 def test_a_limit_that_lasts_is_enough_and_a_dollar_less_is_told(case_of: CaseOf) -> None:
     assert not list(too_low(case_of(HALL, earns(), insured(180_000))))
     found = low(case_of(HALL, earns(), insured(179_999)))
-    assert (found.id, found.kind, found.by) == ("income.too-low", "know", None)
+    assert (found.id, found.kind, found.by) == ("income.too-low@loss-of-income", "know", None)
     assert found.todo.id == "income-too-low-todo-know"
 
 
@@ -237,6 +240,99 @@ def test_the_insurers_offer_that_is_enough_counts_before_the_rate(case_of: CaseO
     assert low(case_of(HALL, earns(), terms)).priority.cost == Money(Decimal(75))
 
 
+# --- one question where the insurer offers more
+
+
+def income_option(limit: int, price: int | None = 75, **more: Any) -> Option:
+    given = {"coverage": "loss-of-income", "limit": limit, "price": price, **more}
+    return Option.model_validate(given)
+
+
+@pytest.mark.parametrize(
+    ("limit", "price", "said"),
+    [
+        (100_000, 75, "for $75 a year. That would last 10 months."),
+        (180_000, 75, "for $75 a year. That lasts until the building is back."),
+        (100_000, None, "at a price still to be asked."),
+    ],
+)
+def test_an_option_is_part_of_the_question_it_answers(
+    case_of: CaseOf, canada: Reference, limit: int, price: int | None, said: str
+) -> None:
+    terms = insured(60_000, options=(income_option(limit, price),))
+    case = case_of(HALL, earns(), terms)
+    found = low(case)
+    assert found.priority.cost == (None if price is None else Money(Decimal(price)))
+    assert found.subject.key == "loss-of-income"
+    assert "terms.option-open@others" not in {f.id for f in option_open(case)}
+    english = Speech(canada, "en").say
+    assert said in english(found.means)
+    assert ("have us ask for $180,000" in english(found.todo)) == (limit < 180_000)
+    (motion,) = motions([found])
+    assert f"be raised to ${limit:,}" in english(motion.moved)
+    assert ("what $180,000 would cost" in english(motion.moved)) == (limit < 180_000)
+    assert english(motion.moved).endswith(".")
+    assert " ." not in english(motion.moved)
+    for words in (found.title, found.means, found.todo, motion.moved, motion.instead):
+        assert words is not None
+        assert Speech(canada, "fr").say(words)
+    facts = {node.id.partition("/options/")[2] for node in found.evidence}
+    assert "loss-of-income/*/limit" in facts
+
+
+def test_of_several_options_the_cheapest_that_is_enough_is_asked(case_of: CaseOf) -> None:
+    options = (income_option(100_000, 20), income_option(180_000, 90), income_option(300_000, 80))
+    found = low(case_of(HALL, earns(), insured(60_000, options=options)))
+    assert found.priority.cost == Money(Decimal(80))
+    found = low(case_of(HALL, earns(), insured(60_000, options=options[:1])))
+    assert dict(found.title.args)["offered"] == Money(Decimal(100_000))
+
+
+def test_an_option_below_the_limit_answers_nothing(case_of: CaseOf) -> None:
+    found = low(case_of(HALL, earns(), insured(60_000, options=(income_option(50_000),))))
+    assert found.title.id == "income-too-low-title"
+
+
+def test_while_nothing_is_decided_the_option_stands_with_the_others(case_of: CaseOf) -> None:
+    """A gap too small to be decided leaves the option as a question of its own."""
+    terms = insured(170_000, options=(income_option(200_000),))
+    case = case_of(HALL, earns(**ANSWERS), terms)
+    assert low(case).kind == "know"
+    assert "terms.option-open@others" in {f.id for f in option_open(case)}
+
+
+def test_more_for_living_elsewhere_is_one_question_too(case_of: CaseOf, canada: Reference) -> None:
+    """Eighteen months at 2,000 are 36,000; 10,000 is insured and 30,000 offered."""
+    extra = Coverage(coverage="extra-expense", limit=Decimal(10_000))
+    option = income_option(30_000, 40, coverage="extra-expense")
+    profile = earns(rent_elsewhere=Decimal(2_000))
+    case = case_of(HALL, profile, insured(180_000, extra, options=(option,)))
+    (found,) = extra_low(case)
+    assert (found.id, found.kind) == ("income.extra-expense-low@extra-expense", "decide")
+    assert "terms.option-open@others" not in {f.id for f in option_open(case)}
+    (motion,) = motions([found])
+    for language in ("en", "fr"):
+        say = Speech(canada, language).say
+        assert "30" in say(found.title)
+        assert all(map(say, (found.means, found.todo, motion.moved)))
+
+
+@pytest.mark.parametrize("question", [
+    "income.too-low@loss-of-income", "option/loss-of-income/*", "terms.option-open@loss-of-income",
+])  # fmt: skip
+def test_the_answer_to_the_question_is_the_answer_to_the_option(
+    case_of: CaseOf, question: str
+) -> None:
+    answer = Decision(
+        renewal=RENEWAL, question=question, answer="take-it", decided_on=RENEWAL, by="Chair"
+    )
+    terms = insured(60_000, options=(income_option(100_000),))
+    case = case_of(HALL, earns(), terms, answer)
+    assert [row.state for row in case.options] == ["taken"]
+    (wish,) = wishes(case.file, terms)
+    assert wish.is_taken
+
+
 def test_a_coinsurance_clause_cuts_what_is_paid(case_of: CaseOf) -> None:
     """120,000 a year at 100 %: 60,000 carried pays half of each loss, at most the limit."""
     clause = {"line": {"coinsurance": Decimal(1)}}
@@ -291,7 +387,7 @@ def test_living_elsewhere_is_compared_with_both_its_covers(case_of: CaseOf) -> N
 )
 def test_the_gap_decides_what_is_asked(case_of: CaseOf, limit: int, kind: str) -> None:
     (found,) = extra_low(_elsewhere(case_of, _extra("extra-expense", limit)))
-    assert (found.id, found.kind) == ("income.extra-expense-low", kind)
+    assert (found.id, found.kind) == ("income.extra-expense-low@extra-expense", kind)
     assert found.todo.id == f"income-extra-expense-low-todo-{kind.replace(' ', '-')}"
 
 

@@ -7,6 +7,7 @@ common practice of meetings, no source.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 
@@ -34,6 +35,7 @@ TOLD: dict[str, Arg | Words | tuple[str, ...]] = {
     "building": "Parish hall", "gap": Money(Decimal(940_070)), "n": 4, "need": Money(Decimal(9000)),
     "limit": Money(Decimal(5000)), "short": Money(Decimal(4000)), "coverage": "Sewer backup",
     "options": ("By-laws", "Overland flood"), "buildings": ("Old hall",), "because": ("a trip",),
+    "offered": Money(Decimal(8000)), "reach": "part", "count": 2,
 }  # fmt: skip
 
 
@@ -66,6 +68,19 @@ def test_each_subject_has_its_own_motion_for_and_against(subject: str, language:
         assert draft.instead is not None
         assert spoken(draft.instead, language).startswith(OPENING[language])
         assert spoken(draft.instead, language) != spoken(draft.moved, language)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_one_option_alone_is_moved_by_its_name(language: str) -> None:
+    asked = finding("terms-options-together")
+    told = TOLD | {"count": 1, "options": ("By-laws",)}
+    one = replace(asked, title=words("terms-options-together-title", **told))
+    (draft,) = motions([one])
+    assert draft.instead is not None
+    for said in (spoken(draft.moved, language), spoken(draft.instead, language)):
+        assert "By-laws" in said
+        assert "take it" not in said
+        assert "accepter »" not in said
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

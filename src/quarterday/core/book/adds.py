@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from datetime import date, timedelta
 
 from quarterday.core.book.sums import (
@@ -20,12 +20,12 @@ from quarterday.core.claims.book import Axis, BookExperience, Line
 from quarterday.core.claims.record import currency_of
 from quarterday.core.diary.diary import Due, diary
 from quarterday.core.file.records import Decision, Organisation, Terms
-from quarterday.core.file.records.terms import Option
 from quarterday.core.money import total
 from quarterday.core.reference import CoverageType
 from quarterday.core.review.case import Case
 from quarterday.core.review.need import need
 from quarterday.core.review.state import renewal_at_work, state
+from quarterday.core.terms.answers import questions_of
 from quarterday.core.terms.presence import gives
 from quarterday.core.values.book import line_of
 from quarterday.core.values.cost import number
@@ -38,10 +38,6 @@ AXIS_TOPICS: Mapping[Axis, str] = {
 }  # fmt: skip
 WEEKS = 12  # that are told one by one
 LATE, LATER, OTHER = "late", "later", "*"
-QUESTIONS = (
-    "option/{coverage}/{location}", "terms.option-open@{coverage}/{location}",
-    "terms.option-open@{coverage}", "people.activity-uncovered@{coverage}",
-)  # fmt: skip
 ANSWERS = {"take-it": "taken", "leave-it": "left", "later": "later", "ask-us": "asked"}
 
 
@@ -125,19 +121,13 @@ def _offers(case: Case, at_work: date, sums: Sums, *, is_ours: bool) -> None:
     terms = case.file.terms(at_work, "offered")
     answers = {d.question: d.answer for d in case.file.all(Decision) if d.renewal == at_work}
     for option in terms.options if terms else ():
-        questions = list(_questions(option))
+        questions = questions_of(option)
         found = next((answers[q] for q in questions if q in answers), None)
         price = cents(option.price) if option.price is not None and is_ours else 0
         sums.count("offers", option.coverage, _offer(found, price))
         answers = {q: a for q, a in answers.items() if q not in questions}
     for answer in answers.values():
         sums.count("offers", OTHER, _offer(answer, 0))
-
-
-def _questions(option: Option) -> Iterator[str]:
-    """Yield the questions whose answer is the answer to an option."""
-    for question in QUESTIONS:
-        yield question.format(coverage=option.coverage, location=option.location)
 
 
 def _offer(answer: str | None, price: int) -> Offers:

@@ -11,7 +11,7 @@ import numpy as np
 
 from quarterday.core.figure import Figure
 from quarterday.core.file.records import Decision
-from quarterday.core.file.records.terms import EVERYWHERE, Option
+from quarterday.core.file.records.terms import Option
 from quarterday.core.money import Money
 from quarterday.core.risk.account import BY_DUTY
 from quarterday.core.risk.alternatives import Alternative, with_option
@@ -19,10 +19,10 @@ from quarterday.core.risk.cost import BAD, HUNDRED, Cost
 from quarterday.core.risk.figures import Told, change_figure, name_of, reach, told
 from quarterday.core.risk.risk import Risk
 from quarterday.core.risk.sampling import exact, shown
+from quarterday.core.terms.answers import questions_of
 from quarterday.core.words import Words, words
 
 State = Literal["taken", "left", "open"]
-OPTION_QUESTION = "terms.option-open"
 NO_CHANGE = 0.005
 FOUR_PLACES = 4
 
@@ -67,8 +67,7 @@ def _order(row: OptionRow) -> tuple[bool, bool, Decimal]:
 
 def state_of(risk: Risk, option: Option) -> State:
     """Return whether the leaders took an option for this renewal, left it, or have it open."""
-    at = "" if option.location == EVERYWHERE else f"/{option.location}"
-    questions = {f"{OPTION_QUESTION}@{option.coverage}", f"{OPTION_QUESTION}@{option.coverage}{at}"}
+    questions = questions_of(option)
     renewal = risk.case.renewal
     made = [d for d in risk.case.file.all(Decision)
             if d.renewal == renewal and d.question in questions]  # fmt: skip

@@ -3,43 +3,74 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from datetime import date
 from decimal import Decimal
 
-from quarterday.core.figure import Figure
+from quarterday.core.figure import Node
 from quarterday.core.file.records.terms import Premium
 from quarterday.core.income.closing import PARAMETERS as OF_THE_CLOSURE
-from quarterday.core.income.picture import IncomePicture
+from quarterday.core.income.picture import LINE, IncomePicture
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
-from quarterday.core.review.finding import Finding, Kind, Priority, Rule, Subject, Tier
-from quarterday.core.review.rules.values.common import asked_by, parameter_number
+from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
+from quarterday.core.review.rules.shortage import (
+    EXTRA_LINE,
+    TO_DECIDE,
+    UNANSWERED,
+    Asks,
+    Offer,
+    asks_of,
+    offer_for,
+)
+from quarterday.core.review.rules.terms.offers import option_facts
 from quarterday.core.review.told import telling
 from quarterday.core.values.index import DOLLAR
 from quarterday.core.words import Arg, Rate, Term, Words, words
 
 TOO_LOW, EXTRA_LOW = "income.too-low", "income.extra-expense-low"
 FORMS = ("operations-form",)
-Asks = tuple[Kind, date | None]
-TO_DECIDE, UNANSWERED = "income.shortfall-to-decide", "income.shortfall-to-decide-unanswered"
 
 
 def too_low(case: Case) -> Iterator[Finding]:
-    """Find the organisation whose income cover ends before its building can be back."""
+    """Find the organisation whose income cover ends before its building can be back.
+
+    An option that the insurer offers for it is part of the same question.
+    """
     found = case.income
     if found is not None and found.short.money:
         yield _low(case, found)
 
 
 def _low(case: Case, found: IncomePicture) -> Finding:
-    price = price_of(found)
-    say = telling(TOO_LOW, **_told(found), price=price or "")
-    asks = _asks(case, found, found.short, found.need)
+    asks = asks_of(case, found, found.short, found.need)
+    offer = offer_for(found, found.need) if asks[0] == "decide" else None
+    price = offer.price if offer else price_of(found)
+    say = telling(TOO_LOW, **_told(found), price=price or "", **_offered(offer, found))
     clause = found.coinsured is not None and found.coinsured.share.number < 1
     todo = asks[0].replace(" ", "-") + ("" if price or asks[0] != "decide" else "-unpriced")
-    texts = (say("title"), say("means-clause" if clause else "means"), say(f"todo-{todo}"))
+    means = say("means-clause" if clause else "means")
+    texts = (say("title"), means, say(f"todo-{todo}"))
+    if offer is not None:
+        said = words("said-then", first=means, then=say("offer"))
+        texts = (say("offer-title"), said, say("offer-todo"))
     priority = Priority(Tier.MONEY, at_risk=found.short.money, cost=price, reasons=(say("reason"),))
-    return _finding(TOO_LOW, asks, texts, priority, tuple(found.figures().values()))
+    evidence = (*found.figures().values(), *_facts(case, found, offer))
+    return _finding(TOO_LOW, LINE, asks, texts, priority, evidence)
+
+
+def _offered(offer: Offer | None, found: IncomePicture) -> dict[str, Arg | Words]:
+    if offer is None:
+        return {}
+    case = "ask" if offer.price is None else "priced"
+    return {
+        "offered": offer.limit,
+        "for_price": words("income-offer-price", case=case, price=offer.price or ""),
+        "reach": "all" if offer.enough else "part",
+        "then_lasts": found.worst.lasts(offer.limit),
+    }
+
+
+def _facts(case: Case, found: IncomePicture, offer: Offer | None) -> tuple[Node, ...]:
+    return option_facts(case, found.terms, offer.option if offer else None)
 
 
 def _told(found: IncomePicture) -> dict[str, Arg | Words]:
@@ -64,43 +95,37 @@ def extra_low(case: Case) -> Iterator[Finding]:
     if found is None or found.extra is None or not found.extra[2].money:
         return
     need, limit, short = found.extra
+    asks = asks_of(case, found, short, need)
+    offer = offer_for(found, need, EXTRA_LINE) if asks[0] == "decide" else None
     say = telling(
         EXTRA_LOW, need=need.money, limit=limit.money, short=short.money,
         about=short.money.about(),
-        months=len(found.worst.months),
+        months=len(found.worst.months), **_offered(offer, found),
     )  # fmt: skip
-    asks = _asks(case, found, short, need)
     todo = asks[0].replace(" ", "-")
     texts = (say("title"), say("means"), say(f"todo-{todo}"))
-    priority = Priority(Tier.MONEY, at_risk=short.money, reasons=(say("reason"),))
-    yield _finding(EXTRA_LOW, asks, texts, priority, found.extra)
-
-
-def _asks(case: Case, found: IncomePicture, short: Figure, need: Figure) -> Asks:
-    """Return what is asked, and by when: a decision, answers first, or nothing for a small gap.
-
-    A figure that rests on assumptions must show a larger gap before the leaders decide on it.
-    """
-    share = short.money.ratio(need.money)
-    if share >= parameter_number(case, TO_DECIDE if found.answered else UNANSWERED):
-        return "decide", asked_by(case)
-    if share >= parameter_number(case, TO_DECIDE):
-        return "send back", case.renewal
-    return "know", None
+    if offer is not None:
+        said = words("said-then", first=say("means"), then=say("offer"))
+        texts = (say("offer-title"), said, say("offer-todo"))
+    price = offer.price if offer else None
+    priority = Priority(Tier.MONEY, at_risk=short.money, cost=price, reasons=(say("reason"),))
+    evidence = (*found.extra, *_facts(case, found, offer))
+    yield _finding(EXTRA_LOW, EXTRA_LINE, asks, texts, priority, evidence)
 
 
 def _finding(
     rule: str,
+    coverage: str,
     asks: Asks,
     texts: tuple[Words, Words, Words],
     priority: Priority,
-    evidence: tuple[Figure, ...],
+    evidence: tuple[Node, ...],
 ) -> Finding:
     kind, by = asks
     title, means, todo = texts
     return Finding(
         rule=rule,
-        subject=Subject("coverage", "", words("income-subject")),
+        subject=Subject("coverage", coverage, words("income-subject")),
         audience=("leaders", "broker", "insurer"),
         kind=kind,
         priority=priority,
@@ -115,14 +140,9 @@ def _finding(
 
 def price_of(found: IncomePicture) -> Money | None:
     """Return what covering the need adds a year: the insurer's own offer, else the line's rate."""
-    offers = (
-        option.price for option in found.terms.options
-        if option.coverage == found.line.coverage and option.price is not None
-        and option.limit is not None and found.terms.money(option.limit) >= found.need.money
-    )  # fmt: skip
-    offered = min(offers, default=None)
-    if offered is not None:
-        return found.terms.money(offered).rounded(DOLLAR)
+    offer = offer_for(found, found.need)
+    if offer is not None and offer.enough and offer.price is not None:
+        return offer.price.rounded(DOLLAR)
     rate = next(filter(None, map(_rate(found), found.terms.premiums)), None)
     return None if rate is None else (found.short.money * rate).rounded(DOLLAR)
 

@@ -20,6 +20,7 @@ from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
 from quarterday.core.review.need import Need, need
 from quarterday.core.review.priority import ordered
+from quarterday.core.review.rules.shortage import asked_about
 from quarterday.core.review.rules.terms.abuse import is_abuse, waits_for_declaration
 from quarterday.core.review.rules.terms.changes import (
     MOST_NAMED,
@@ -173,7 +174,7 @@ def _why(needed: Need) -> dict[str, str | tuple[Words, ...]]:
 def _together(case: Case, terms: Terms, rest: list[Gap]) -> Iterator[Finding]:
     """Yield one finding for the options on offer that are not told alone."""
     gaps = {(g.option.coverage, g.option.location) for g in rest if g.option}
-    told = {d.coverage for d in case.changes if d.direction == "worse"}
+    told = {d.coverage for d in case.changes if d.direction == "worse"} | asked_about(case)
     found = [
         option
         for option in terms.options

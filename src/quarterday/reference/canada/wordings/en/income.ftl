@@ -61,6 +61,22 @@ income-too-low-todo-decide = Decide whether to raise the limit to { $need }. Tha
 income-too-low-todo-decide-unpriced = Decide whether to raise the limit to { $need }; we will ask the insurer for the price. Tell us on the operations form which bills would stop and what income would go on.
 income-too-low-todo-send-back = Tell us on the operations form which income needs the building and which bills would stop. Then we can tell what limit is right.
 income-too-low-todo-know = The gap is small. Think of it when the limit is next set.
+income-offer-price = { $case ->
+    [ask] at a price still to be asked
+   *[priced] for { $price } a year
+}
+income-too-low-offer-title = After a fire, your income cover would be about { $about } short; the insurer offers { $offered }
+income-too-low-offer = The insurer offers a limit of { $offered } { $for_price }. { $reach ->
+    [all] That lasts until the building is back.
+   *[part] That would last { $then_lasts ->
+        [one] one month
+       *[other] { $then_lasts } months
+    }.
+}
+income-too-low-offer-todo = { $reach ->
+    [all] Decide: take the insurer's option, or leave the limit as it is.
+   *[part] Decide: take the insurer's option, have us ask for { $need }, or leave the limit as it is.
+} Tell us on the operations form which bills would stop and what income would go on.
 income-too-low-reason = A long closure would leave { $short } of income unpaid.
 
 income-extra-expense-low-title = Living elsewhere would cost you about { $about } more than the policy pays
@@ -71,6 +87,12 @@ income-extra-expense-low-means = Until your building is back, about { $months ->
 income-extra-expense-low-todo-send-back = Check the rent and moving costs on the operations form. Then we can tell what limit is right.
 income-extra-expense-low-todo-know = The gap is small. Think of it when the limit is next set.
 income-extra-expense-low-todo-decide = Decide whether to ask for a limit of { $need } for extra expense, which pays the added cost of living elsewhere. We will ask the insurer for the price.
+income-extra-expense-low-offer-title = Living elsewhere would cost you about { $about } more than the policy pays; the insurer offers { $offered }
+income-extra-expense-low-offer = The insurer offers a limit of { $offered } { $for_price }.
+income-extra-expense-low-offer-todo = { $reach ->
+    [all] Decide: take the insurer's option, or leave the limit as it is.
+   *[part] Decide: take the insurer's option, have us ask for { $need }, or leave the limit as it is.
+}
 income-extra-expense-low-reason = A long closure would leave { $short } of added cost unpaid.
 
 ## On its own

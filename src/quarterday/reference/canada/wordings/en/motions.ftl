@@ -16,6 +16,16 @@ motion-income-too-low = Moved that the limit for lost income be raised to { $nee
 motion-income-too-low-instead = Moved that the limit for lost income stay at { $limit }; and that the minutes record that { $short } of income could be missing.
 motion-income-extra-expense-low = Moved that the broker ask for a limit of { $need } for extra expense, to be taken { $cost }.
 motion-income-extra-expense-low-instead = Moved that the limit for extra expense stay at { $limit }; and that the minutes record that { $short } could be missing.
+motion-income-too-low-offer = Moved that the limit for lost income be raised to { $offered }, as the insurer offers, { $cost }{ $reach ->
+    [all] .
+   *[part] ; and that the broker ask what { $need } would cost.
+}
+motion-income-too-low-offer-instead = Moved that the limit for lost income stay at { $limit }; and that the minutes record that { $short } of income could be missing.
+motion-income-extra-expense-low-offer = Moved that the limit for extra expense be raised to { $offered }, as the insurer offers, { $cost }{ $reach ->
+    [all] .
+   *[part] ; and that the broker ask what { $need } would cost.
+}
+motion-income-extra-expense-low-offer-instead = Moved that the limit for extra expense stay at { $limit }; and that the minutes record that { $short } could be missing.
 motion-terms-claims-made-switched = Moved that the broker ask the insurer to write down from which day past events count; and that anything that might become a claim be reported before the renewal.
 motion-terms-claims-made-switched-instead = Moved that this change be accepted: { $coverage }; and that anything that might become a claim be reported before the renewal.
 motion-terms-claims-made-moved = Moved that the broker ask the insurer for the earlier day back: { $coverage }; and that anything that might become a claim be reported before the renewal.
@@ -24,8 +34,14 @@ motion-terms-dropped = Moved that this cover be added again, { $cost }: { $cover
 motion-terms-dropped-instead = Moved that the renewal be accepted without this cover: { $coverage }; and that the minutes record that { $stake }.
 motion-terms-option-open = Moved that this cover be bought, { $cost }: { $coverage }.
 motion-terms-option-open-instead = Moved that this cover not be bought this year: { $coverage }; and that the minutes record that { $stake }.
-motion-terms-options-together = Moved that of the options on offer those marked “take it” on the decisions form be bought; and that the others be declined. They are: { $options }.
-motion-terms-options-together-instead = Moved that none of the options on offer be bought this year: { $options }.
+motion-terms-options-together = { $count ->
+    [one] Moved that this option be taken as it is offered: { $options }.
+   *[other] Moved that of the options on offer those marked “take it” on the decisions form be bought; and that the others be declined. They are: { $options }.
+}
+motion-terms-options-together-instead = { $count ->
+    [one] Moved that this option not be taken this year: { $options }.
+   *[other] Moved that none of the options on offer be bought this year: { $options }.
+}
 motion-terms-vacancy = Moved that the broker ask the insurer in writing to let these stand empty: { $buildings }; and that heat, water and visits be kept as the insurer asks.
 motion-terms-vacancy-instead = Moved that no permission be asked for: { $buildings }; and that the minutes record that cover may stop while they stand empty.
 motion-terms-worse = Moved that the broker ask for the present terms again, or that the insurer's option be taken, { $cost }: { $coverage }.

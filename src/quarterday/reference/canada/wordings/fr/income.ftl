@@ -61,6 +61,23 @@ income-too-low-todo-decide = Décidez s'il faut porter le montant à { $need }. 
 income-too-low-todo-decide-unpriced = Décidez s'il faut porter le montant à { $need }; nous demanderons le prix à l'assureur. Dites-nous, sur le formulaire des activités, quelles factures cesseraient et quels revenus continueraient.
 income-too-low-todo-send-back = Dites-nous, sur le formulaire des activités, quels revenus dépendent du bâtiment et quelles factures cesseraient. Nous pourrons alors dire quel montant convient.
 income-too-low-todo-know = L'écart est petit. Pensez-y la prochaine fois que le montant sera fixé.
+income-offer-price = { $case ->
+    [ask] à un prix encore à demander
+   *[priced] pour { $price } par année
+}
+income-too-low-offer-title = Après un incendie, il manquerait environ { $about } à votre assurance des revenus; l'assureur offre { $offered }
+income-too-low-offer = L'assureur offre un montant de { $offered } { $for_price }. { $reach ->
+    [all] Cela dure jusqu'à la réouverture.
+   *[part] Cela durerait { $then_lasts ->
+        [0] moins d'un mois
+        [one] un mois
+       *[other] { $then_lasts } mois
+    }.
+}
+income-too-low-offer-todo = { $reach ->
+    [all] Décidez : prendre l'option de l'assureur, ou laisser le montant tel quel.
+   *[part] Décidez : prendre l'option de l'assureur, nous faire demander { $need }, ou laisser le montant tel quel.
+} Dites-nous, sur le formulaire des activités, quelles factures cesseraient et quels revenus continueraient.
 income-too-low-reason = Une longue fermeture laisserait { $short } de revenus impayés.
 
 income-extra-expense-low-title = S'installer ailleurs coûterait environ { $about } de plus que ce que le contrat verse
@@ -71,6 +88,12 @@ income-extra-expense-low-means = Jusqu'au retour dans votre bâtiment, soit envi
 income-extra-expense-low-todo-send-back = Vérifiez le loyer et les frais de déménagement sur le formulaire des activités. Nous pourrons alors dire quel montant convient.
 income-extra-expense-low-todo-know = L'écart est petit. Pensez-y la prochaine fois que le montant sera fixé.
 income-extra-expense-low-todo-decide = Décidez s'il faut demander { $need } pour les frais supplémentaires, l'assurance qui paie le surcoût d'un lieu temporaire. Nous demanderons le prix à l'assureur.
+income-extra-expense-low-offer-title = S'installer ailleurs coûterait environ { $about } de plus que ce que le contrat verse; l'assureur offre { $offered }
+income-extra-expense-low-offer = L'assureur offre un montant de { $offered } { $for_price }.
+income-extra-expense-low-offer-todo = { $reach ->
+    [all] Décidez : prendre l'option de l'assureur, ou laisser le montant tel quel.
+   *[part] Décidez : prendre l'option de l'assureur, nous faire demander { $need }, ou laisser le montant tel quel.
+}
 income-extra-expense-low-reason = Une longue fermeture laisserait { $short } de frais impayés.
 
 ## On its own

@@ -16,6 +16,16 @@ motion-income-too-low = Il est proposé de porter le montant pour perte de reven
 motion-income-too-low-instead = Il est proposé de laisser le montant pour perte de revenus à { $limit }; et d'inscrire au procès-verbal qu'il pourrait manquer { $short } de revenus.
 motion-income-extra-expense-low = Il est proposé que le courtier demande un montant de { $need } pour les frais supplémentaires, à prendre { $cost }.
 motion-income-extra-expense-low-instead = Il est proposé de laisser le montant des frais supplémentaires à { $limit }; et d'inscrire au procès-verbal qu'il pourrait manquer { $short }.
+motion-income-too-low-offer = Il est proposé de porter le montant pour perte de revenus à { $offered }, comme l'assureur l'offre, { $cost }{ $reach ->
+    [all] .
+   *[part] ; et que le courtier demande ce que coûteraient { $need }.
+}
+motion-income-too-low-offer-instead = Il est proposé de laisser le montant pour perte de revenus à { $limit }; et d'inscrire au procès-verbal qu'il pourrait manquer { $short } de revenus.
+motion-income-extra-expense-low-offer = Il est proposé de porter le montant des frais supplémentaires à { $offered }, comme l'assureur l'offre, { $cost }{ $reach ->
+    [all] .
+   *[part] ; et que le courtier demande ce que coûteraient { $need }.
+}
+motion-income-extra-expense-low-offer-instead = Il est proposé de laisser le montant des frais supplémentaires à { $limit }; et d'inscrire au procès-verbal qu'il pourrait manquer { $short }.
 motion-terms-claims-made-switched = Il est proposé que le courtier fasse écrire par l'assureur à partir de quel jour les faits passés comptent; et de déclarer avant le renouvellement tout ce qui pourrait devenir une réclamation.
 motion-terms-claims-made-switched-instead = Il est proposé d'accepter ce changement : { $coverage }; et de déclarer avant le renouvellement tout ce qui pourrait devenir une réclamation.
 motion-terms-claims-made-moved = Il est proposé que le courtier redemande à l'assureur le jour précédent : { $coverage }; et de déclarer avant le renouvellement tout ce qui pourrait devenir une réclamation.
@@ -24,8 +34,14 @@ motion-terms-dropped = Il est proposé de rétablir cette garantie, { $cost } :
 motion-terms-dropped-instead = Il est proposé d'accepter le renouvellement sans cette garantie : { $coverage }; et d'inscrire au procès-verbal que { $stake }.
 motion-terms-option-open = Il est proposé de souscrire cette garantie, { $cost } : { $coverage }.
 motion-terms-option-open-instead = Il est proposé de ne pas souscrire cette garantie cette année : { $coverage }; et d'inscrire au procès-verbal que { $stake }.
-motion-terms-options-together = Il est proposé de souscrire, parmi les options offertes, celles marquées « accepter » au formulaire des décisions; et de refuser les autres. Ce sont : { $options }.
-motion-terms-options-together-instead = Il est proposé de ne souscrire aucune des options offertes cette année : { $options }.
+motion-terms-options-together = { $count ->
+    [one] Il est proposé d'accepter cette option telle qu'elle est offerte : { $options }.
+   *[other] Il est proposé de souscrire, parmi les options offertes, celles marquées « accepter » au formulaire des décisions; et de refuser les autres. Ce sont : { $options }.
+}
+motion-terms-options-together-instead = { $count ->
+    [one] Il est proposé de ne pas accepter cette option cette année : { $options }.
+   *[other] Il est proposé de ne souscrire aucune des options offertes cette année : { $options }.
+}
 motion-terms-vacancy = Il est proposé que le courtier demande par écrit à l'assureur la permission de laisser vide : { $buildings }; et d'assurer le chauffage, l'eau et les visites comme l'assureur le demande.
 motion-terms-vacancy-instead = Il est proposé de ne demander aucune permission pour : { $buildings }; et d'inscrire au procès-verbal que l'assurance peut cesser tant que c'est vide.
 motion-terms-worse = Il est proposé que le courtier redemande les conditions actuelles, ou de prendre l'option de l'assureur, { $cost } : { $coverage }.
