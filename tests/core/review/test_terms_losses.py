@@ -117,15 +117,36 @@ def backup(paid: int) -> Claim:
     )  # fmt: skip
 
 
-def test_a_sublimit_that_the_reference_loss_outruns_is_thin(make: Maker, canada: Reference) -> None:
-    """A backup at a hall of a million costs over 40,000; 25,000 is paid."""
-    finding = only(sublimit_thin(make(GENEROUS[0], sewer(25_000))))
+def small_backups(count: int) -> tuple[Claim, ...]:
+    """Claims small enough to be paid in full, so that only how often they came speaks."""
+    return tuple(
+        backup(2_000).model_copy(
+            update={"number": str(n), "date_of_loss": date(2018 + n % 8, 5, 1 + n)}
+        )
+        for n in range(count)
+    )
+
+
+def test_a_sublimit_that_a_bad_year_s_loss_outruns_is_thin(make: Maker, canada: Reference) -> None:
+    """Six small backups in ten years: once in a hundred years one costs far more than 25,000."""
+    case = make(GENEROUS[0], sewer(25_000), more=small_backups(6))
+    finding = only(sublimit_thin(case))
     assert finding.id == "terms.sublimit-thin@sewer-backup/*"
     told = in_both(canada, finding)
     assert "$25,000 could leave about" in told
-    assert "Such a loss could cost" in told
+    assert "Once in a hundred years, such a loss would come to about" in told
+    figure = finding.evidence[0]
+    assert isinstance(figure, Figure)
+    assert figure.id == "risk-loss-1-in-100@sewer-backup/*"
+    assert figure.caution is not None
     assert finding.priority.at_risk is not None
-    assert finding.priority.at_risk.amount > 10_000
+    assert finding.priority.at_risk.amount == pytest.approx(figure.money.amount - 25_000, abs=1)
+
+
+def test_without_such_a_year_in_the_model_nothing_is_thin(make: Maker) -> None:
+    """One backup in ten years, of 2,000: 25,000 is enough for a year that comes once in 100."""
+    assert not list(sublimit_thin(make(GENEROUS[0], sewer(25_000))))
+    assert not list(sublimit_thin(make(GENEROUS[0], sewer(25_000), more=small_backups(1))))
 
 
 def test_the_accounts_own_loss_counts_where_it_is_the_larger(

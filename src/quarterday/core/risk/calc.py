@@ -6,7 +6,7 @@ reads.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from decimal import Decimal
 from typing import Annotated, Any, Literal
 
@@ -46,24 +46,10 @@ Chance = Annotated[Number, Field(gt=0, lt=1)]
 SIX_PLACES = 6
 
 
-class GroupInputs(Part):
-    """A group's values by period (null: not observed) and their weights (none: all equal)."""
-
-    values: tuple[Number | None, ...]
-    weights: tuple[Number, ...] | None = None
-
-
-class GroupsInputs(Part):
-    """Several groups: ``buhlmann`` weighs all periods the same, ``buhlmann-straub`` as given."""
-
-    model: Literal["buhlmann", "buhlmann-straub"]
-    groups: Annotated[Mapping[str, GroupInputs], Field(min_length=1)]
-
-
 class RowsInputs(Part):
     """Groups as rows: ``values`` by period, and their ``weights``; null where nothing was seen.
 
-    ``model`` is ``buhlmann-straub`` where there are weights, else ``buhlmann``.
+    With weights the estimators are those of Bühlmann and Straub; without, all periods weigh alike.
     """
 
     values: Annotated[tuple[tuple[Number | None, ...], ...], Field(min_length=1)]
@@ -94,17 +80,17 @@ class FullInputs(Part):
 
 
 class ModelInputs(Part):
-    """Which model is asked."""
+    """Which record is weighed, where it is not that of groups."""
 
-    model: Literal["buhlmann", "buhlmann-straub", "gamma-poisson", "full"]
+    model: Literal["gamma-poisson", "full"]
 
 
 def credibility(given: Mapping[str, object], _reference: Reference) -> Done:
-    """Return what a record is worth beside others, by ``model``, and ``steps``.
+    """Return what records are worth beside each other, and ``steps``.
 
-    Without a model, groups as rows. See RowsInputs, GroupsInputs, PoissonInputs and FullInputs for
-    what each needs. Unusable for an unknown key, groups that show no variance, or numbers that
-    cannot be.
+    Groups come as rows (see RowsInputs). Another ``model`` asks for one record beside a prior, or
+    for the length of one that stands for itself: see PoissonInputs and FullInputs. Unusable for an
+    unknown key, groups that show no variance, or numbers that cannot be.
     """
     if "model" not in given:
         return _of_rows(given)
@@ -112,68 +98,42 @@ def credibility(given: Mapping[str, object], _reference: Reference) -> Done:
     return _MODELS[model](given)
 
 
-def _of_groups(given: Mapping[str, object]) -> Done:
-    inputs = read(GroupsInputs, given)
-    done = buhlmann_straub([_observed(inputs, group) for group in inputs.groups.values()])
+def _of_rows(given: Mapping[str, object]) -> Done:
+    inputs = read(RowsInputs, given)
+    done = buhlmann_straub(tuple(_observed(inputs)))
     return {
         "collective": _text(done.collective),
         "within": _text(done.within),
         "between": _text(done.between),
         "k": _text(done.k),
-        "groups": {
-            name: {
-                "weight": _text(group.weight),
-                "own": None if group.own is None else _text(group.own),
-                "credibility": _text(group.credibility),
-                "estimate": _text(group.estimate),
-            }
-            for name, group in zip(inputs.groups, done.groups, strict=True)
-        },
-        "steps": tuple(_group_steps(inputs, done)),
+        "weights": [_text(group.credibility) for group in done.groups],
+        "estimates": [_text(group.estimate) for group in done.groups],
+        "steps": tuple(_group_steps(done)),
     }
 
 
-def _of_rows(given: Mapping[str, object]) -> Done:
-    """Return the same for rows, with a list of credibilities and one of estimates."""
-    inputs = read(RowsInputs, given)
-    weights = inputs.weights
-    if weights is not None and list(map(len, weights)) != list(map(len, inputs.values)):
+def _observed(inputs: RowsInputs) -> Iterator[Observed]:
+    """Yield each row's values and weights; a period without either was not observed."""
+    if inputs.weights is None:
+        for row in inputs.values:
+            yield Observed([None if v is None else float(v) for v in row])
+        return
+    if list(map(len, inputs.weights)) != list(map(len, inputs.values)):
         raise Unusable(words("risk-rows-differ"))
-    groups = {}
-    for n, row in enumerate(inputs.values):
-        own = weights[n] if weights else (None,) * len(row)
-        seen = [v if weights is None or w is not None else None
-                for v, w in zip(row, own, strict=True)]  # fmt: skip
-        groups[str(n + 1)] = {"values": seen} | (
-            {"weights": [w or Decimal(0) for w in own]} if weights else {}
-        )
-    done = _of_groups({"model": "buhlmann-straub" if weights else "buhlmann", "groups": groups})
-    found = done["groups"].values()
-    return {
-        **{name: done[name] for name in ("collective", "within", "between", "k")},
-        "weights": [group["credibility"] for group in found],
-        "estimates": [group["estimate"] for group in found],
-        "steps": done["steps"],
-    }
+    for row, weights in zip(inputs.values, inputs.weights, strict=True):
+        pairs = [(v, w) for v, w in zip(row, weights, strict=True) if v is not None and w]
+        yield Observed([float(v) for v, _ in pairs], [float(w) for _, w in pairs])
 
 
-def _observed(inputs: GroupsInputs, group: GroupInputs) -> Observed:
-    values = [None if value is None else float(value) for value in group.values]
-    if inputs.model == "buhlmann" and group.weights is not None:
-        raise Unusable(words("risk-no-weights"))
-    weights = None if group.weights is None else [float(w) for w in group.weights]
-    return Observed(values, weights)
-
-
-def _group_steps(inputs: GroupsInputs, done: Credibility) -> list[Words]:
+def _group_steps(done: Credibility) -> list[Words]:
     between = _number(done.between)
     first = "risk-step-structure" if done.between > 0 else "risk-step-no-between"
     steps = [words(first, within=_number(done.within), between=between,
                    collective=_number(done.collective))]  # fmt: skip
-    for name, group in zip(inputs.groups, done.groups, strict=True):
+    for number, group in enumerate(done.groups, start=1):
         own: dict[str, Arg] = {} if group.own is None else {"own": _number(group.own)}
         id = "risk-step-group" if own else "risk-step-group-unseen"
-        steps.append(words(id, group=name, z=_number(group.credibility),
+        steps.append(words(id, group=str(number), z=_number(group.credibility),
                            estimate=_number(group.estimate), **own))  # fmt: skip
     return steps
 
@@ -212,8 +172,6 @@ def _of_full(given: Mapping[str, object]) -> Done:
 
 
 _MODELS: Mapping[str, Callable[[Mapping[str, object]], Done]] = {
-    "buhlmann": _of_groups,
-    "buhlmann-straub": _of_groups,
     "gamma-poisson": _of_poisson,
     "full": _of_full,
 }
@@ -235,7 +193,6 @@ class LimitedInputs(Part):
     theta: Positive | None = None
     most: Positive | None = None
     factor: Positive = Decimal(1)
-    at: tuple[Zero, ...] = ()
     deductible: Zero = Decimal(0)
     limit: Zero | None = None
     share: Annotated[Number, Field(gt=0, le=1)] = Decimal(1)
@@ -258,10 +215,10 @@ _MAKE: Mapping[str, Callable[..., Severity]] = {
 def limited_mean(given: Mapping[str, object], _reference: Reference) -> Done:
     """Return the ``mean`` of what counts up to the limit, and what is paid and kept.
 
-    ``unlimited`` is the mean of all, ``limited_means`` those ``at`` the amounts asked. Of one loss
-    ``paid`` and ``kept`` are means over all losses, ``paid_when_paid`` over those that something is
-    paid of, ``eliminated`` the share of all losses that the deductible keeps. Unusable for
-    parameters that the distribution does not have or that leave it without a mean.
+    ``unlimited`` is the mean of all. Of one loss ``paid`` and ``kept`` are means over all losses,
+    ``paid_when_paid`` over those that something is paid of, ``eliminated`` the share of all losses
+    that the deductible keeps. Unusable for parameters that the distribution does not have or that
+    leave it without a mean.
     """
     inputs = read(LimitedInputs, given)
     severity = _severity(inputs)
@@ -272,8 +229,6 @@ def limited_mean(given: Mapping[str, object], _reference: Reference) -> Done:
     return {
         "mean": _text(float(severity.limited_mean(limit))),
         "unlimited": _text(severity.mean),
-        "limited_means": {f"{at:f}": _text(float(severity.limited_mean(float(at))))
-                          for at in inputs.at},
         "paid": _text(paid),
         "paid_when_paid": _text(paid / over) if over else None,
         "kept": _text(kept),
@@ -302,9 +257,9 @@ def _limited_steps(
     inputs: LimitedInputs, severity: Severity, paid: float, kept: float
 ) -> list[Words]:
     steps = [words("risk-step-mean", mean=_money(severity.mean))]
-    for at in inputs.at:
-        limited = _money(float(severity.limited_mean(float(at))))
-        steps.append(words("risk-step-limited", most=Money(at), limited=limited))
+    if inputs.limit is not None:
+        limited = _money(float(severity.limited_mean(float(inputs.limit))))
+        steps.append(words("risk-step-limited", most=Money(inputs.limit), limited=limited))
     return [*steps, words("risk-step-paid", paid=_money(paid), kept=_money(kept))]
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
+from functools import cached_property
 
 from quarterday.core.file.records.terms import Option
 from quarterday.core.review.case import Case
@@ -40,7 +41,8 @@ class NoTerms(LookupError):
 class Risk:
     """What losses cost the account under each alternative; the first is the base of comparison.
 
-    ``likely`` is by cause. ``left_out`` says in words what is not in the figures, and why.
+    ``likely`` is by cause. ``left_out`` says in words what is not in the figures, and why. ``lost``
+    is the income that is in them. Years are simulated when a cost is first asked for.
     """
 
     case: Case
@@ -48,9 +50,15 @@ class Risk:
     alternatives: tuple[Alternative, ...]
     model: Model
     likely: Mapping[str, Likely]
-    comparison: Comparison
+    trials: tuple[Trial, ...]
+    effort: Effort
     left_out: tuple[Words, ...]
-    lost: Lost | None = None  # the income that is in the figures
+    lost: Lost | None = None
+
+    @cached_property
+    def comparison(self) -> Comparison:
+        """What losses cost under each alternative whose terms can be settled."""
+        return compared(self.trials, self.case.file.id, self.effort)
 
     def alternative(self, id: str) -> Alternative:
         """Return an alternative by its id; KeyError when it is not there."""
@@ -94,7 +102,8 @@ def risk_of(case: Case, book: Book = NO_BOOK, effort: Effort | None = None) -> R
         alternatives=found,
         model=trials[0].model,
         likely={likely.cause: likely for _, likely in pairs},
-        comparison=compared(trials, case.file.id, effort or effort_of(case)),
+        trials=trials,
+        effort=effort or effort_of(case),
         left_out=tuple(dict.fromkeys(left_out)),
         lost=lost,
     )

@@ -1,13 +1,17 @@
 """Amounts that would not last: the terms tried on losses that this account can meet.
 
-The reference losses of the library, scaled to the account, and its own largest claim of ten years.
+A total fire is the library's reference loss, scaled to the account. Cover for one cause is tried
+on the loss that the account's model meets once in a hundred years, and on its own largest claim of
+ten years.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from datetime import date
 from decimal import Decimal
+from typing import Literal
 
 from quarterday.core.figure import Node
 from quarterday.core.file.records import Terms
@@ -18,7 +22,9 @@ from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tie
 from quarterday.core.review.rules.terms.changes import shortened
 from quarterday.core.review.rules.terms.evidence import cover, fact_of, line_of
 from quarterday.core.review.rules.terms.offers import figures_of, option_of, row_of
+from quarterday.core.risk.bad_loss import bad_loss
 from quarterday.core.risk.choices import OptionRow
+from quarterday.core.risk.risk import Risk
 from quarterday.core.risk.told import option_told
 from quarterday.core.terms.losses.history import history
 from quarterday.core.terms.losses.loss import Loss
@@ -34,17 +40,20 @@ from quarterday.core.words import Term, Words, words
 GAP = "terms.total-loss-gap"
 THIN = "terms.sublimit-thin"
 LEAST, WORTH = "terms.total-loss-gap-share", "terms.change-worth-deciding"
+THIN_COVERAGES = (*OF_ONE_CAUSE, "by-laws")
 YEARS = 10
 THOUSAND = Decimal(1000)
+Whose = Literal["own", "model"]
 OVER = ("over-limit", "over-aggregate")
 
 
 @dataclass(frozen=True, slots=True)
 class Tried:
-    """A loss settled by the terms to judge; ``own`` when the account has had it."""
+    """A loss settled by the terms to judge: the account's own, or the model's with its figure."""
 
     settled: Settlement
-    own: bool
+    whose: Whose
+    behind: tuple[Node, ...] = ()
 
     @property
     def over(self) -> Money:
@@ -138,31 +147,47 @@ def sublimit_thin(case: Case) -> Iterator[Finding]:
     if setting is None or isinstance(setting, Refused):
         return
     for line in setting.terms.coverages:
-        if line.coverage in OF_ONE_CAUSE and line.limit:
+        if line.coverage in THIN_COVERAGES and line.limit:
             worst = max(_tried(case, setting, line), key=lambda t: t.over.amount, default=None)
             if worst is not None and worst.over.amount >= number(case.parameter(WORTH)):
                 yield _thin(case, setting.terms, line, worst)
 
 
 def _tried(case: Case, setting: Setting, line: Coverage) -> Iterator[Tried]:
-    """Yield what a line answers, settled: its reference loss, and past claims by these terms."""
+    """Yield the losses that a line may be too thin for, settled: modelled, and past claims."""
     causes = set(case.reference.coverages[line.coverage].answers) - set(line.excluded_causes)
     day = last_day(setting.terms)
-    for of in case.reference.losses.values():
-        loss = _reference_loss(case, setting, of.id) if of.cause in causes else None
-        yield from _settled(setting, line, loss, own=False)
-    for replay in history(case, YEARS).replays:
-        loss = replay.loss if replay.claim.cause in causes else None
-        moved = loss and loss.model_copy(update={"date_of_loss": day})
-        yield from _settled(setting, line, moved, own=True)
+    if case.risk is not None:
+        yield from _modelled(case.risk, setting, line, day)
+    if line.coverage in OF_ONE_CAUSE:
+        for replay in history(case, YEARS).replays:
+            loss = replay.loss if replay.claim.cause in causes else None
+            moved = loss and loss.model_copy(update={"date_of_loss": day})
+            yield from _settled(setting, line, moved, "own")
 
 
-def _settled(setting: Setting, line: Coverage, loss: Loss | None, *, own: bool) -> Iterator[Tried]:
+def _modelled(risk: Risk, setting: Setting, line: Coverage, day: date) -> Iterator[Tried]:
+    """Yield the loss that the line is asked for once in a hundred years, where over its limit."""
+    bad = bad_loss(risk, line)
+    if bad is not None:
+        loss = Loss(
+            id="bad-year", cause=bad.cause, place=bad.place, date_of_loss=day, amounts=bad.amounts
+        )
+        yield from _settled(setting, line, loss, "model", (bad.figure,))
+
+
+def _settled(
+    setting: Setting,
+    line: Coverage,
+    loss: Loss | None,
+    whose: Whose,
+    behind: tuple[Node, ...] = (),
+) -> Iterator[Tried]:
     """Yield a loss settled where it falls at the place of ``line``; nothing where refused."""
     if loss is None or line.location not in (EVERYWHERE, loss.place):
         return
     try:
-        yield Tried(settle(setting, loss), own)
+        yield Tried(settle(setting, loss), whose, behind)
     except Refused:
         return
 
@@ -176,7 +201,7 @@ def _thin(case: Case, terms: Terms, line: Coverage, worst: Tried) -> Finding:
     of_limit = fact_of(case.file, terms, line_of(*line.place), "limit", limit)
     means = words(
         "terms-sublimit-thin-means",
-        whose="own" if worst.own else "reference",
+        whose=worst.whose,
         loss=Term("cause", done.loss.cause),
         lost=_rounded(done.total.money),
         place=case.building_name(done.loss.place),
@@ -193,7 +218,7 @@ def _thin(case: Case, terms: Terms, line: Coverage, worst: Tried) -> Finding:
         ),
         means=words("said-then", first=means, then=_raised(terms, row)) if row else means,
         todo=words("terms-sublimit-thin-todo", kind=line.coverage),
-        evidence=(*figures, *figures_of(row), of_limit),
+        evidence=(*worst.behind, *figures, *figures_of(row), of_limit),
     )  # fmt: skip
 
 

@@ -33,8 +33,10 @@ def option_of(
 
 def row_of(case: Case, option: Option | None) -> OptionRow | None:
     """Return what an option would change; None where nobody measured it, or there is none."""
+    if option is None:
+        return None
     found = (row for row in case.options if row.option == option and row.average is not None)
-    return next(found, None) if option else None
+    return next(found, None)
 
 
 def figures_of(row: OptionRow | None) -> tuple[Node, ...]:

@@ -24,7 +24,6 @@ risk-two-groups = { $groups ->
    *[other] { $groups } groups were observed.
 }
 risk-two-periods = No group was observed in two periods. One period alone does not show how much results vary by chance.
-risk-no-weights = The model buhlmann weighs all periods the same. Leave the weights out, or ask for buhlmann-straub.
 risk-full-wrong = Give a chance between 0 and 1, and a range and a dispersion above 0.
 risk-step-structure = Variance within the groups: { $within }. Variance between them: { $between }. The collective mean is { $collective }.
 risk-step-no-between = Variance within the groups: { $within }. The variance between them comes out at { $between }, so they differ no more than chance alone makes them. No record gets any weight: the collective mean { $collective } stands for all.
@@ -106,6 +105,8 @@ risk-left-out-elsewhere = Renting elsewhere and moving are left out.
 risk-left-out-income = Lost income is left out: the file does not say what income a building brings.
 risk-left-out-income-refused = Lost income is left out. { $why }
 risk-weight-told = { CAPITAL($cause) } costs you most in an average year. How often it is expected: { $weight }
+risk-loss = Loss that { $coverage } is asked for once in { $one_in } years
+risk-how-loss = How often each cause strikes, times the share of its losses that are larger, comes to one in { $one_in } years. No simulation goes into it.
 risk-left-out-duty = Abuse and injury to volunteers are left out. Harm to people is a duty, never a sum.
 risk-left-out-cause = Left out: { $cause }. { $why }
 risk-left-out-terms = One alternative is left out. { $why }

@@ -629,7 +629,7 @@ terms-total-loss-gap-todo = Look at the largest of these first. Ask us what rais
 terms-sublimit-thin-title = { $coverage }: { $limit } could leave about { $over } to you
 terms-sublimit-thin-means = { $whose ->
     [own] You have had such a loss: { $loss }, about { $lost }. The same loss today would be more than the limit (the most the insurer pays).
-   *[reference] Such a loss could cost about { $lost } where you are ({ $loss }). That is more than the limit (the most the insurer pays).
+   *[model] Once in a hundred years, such a loss would come to about { $lost } or more where you are ({ $loss }). That is more than the limit (the most the insurer pays).
 } Place: { $place }.
 terms-sublimit-thin-offer = The insurer offers { $limit }. { $told }
 terms-sublimit-thin-todo = { $kind ->

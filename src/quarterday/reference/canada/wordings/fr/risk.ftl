@@ -24,7 +24,6 @@ risk-two-groups = { $groups ->
    *[other] { $groups } groupes ont été observés.
 }
 risk-two-periods = Aucun groupe n'a été observé pendant deux périodes. Une seule période ne montre pas ce qui varie par hasard.
-risk-no-weights = Le modèle buhlmann donne le même poids à toutes les périodes. Retirez les poids ou demandez buhlmann-straub.
 risk-full-wrong = Donnez une probabilité entre 0 et 1, un écart et une dispersion supérieurs à 0.
 risk-step-structure = Variance à l'intérieur des groupes : { $within }. Variance entre les groupes : { $between }. La moyenne collective est de { $collective }.
 risk-step-no-between = Variance à l'intérieur des groupes : { $within }. La variance entre les groupes s'établit à { $between }; ils ne diffèrent donc pas plus que par hasard. Aucun dossier ne reçoit de poids : la moyenne collective, { $collective }, vaut pour tous.
@@ -106,6 +105,8 @@ risk-left-out-elsewhere = La location d'un autre lieu et le déménagement n'y s
 risk-left-out-income = Les revenus perdus n'y sont pas : le dossier ne dit pas quels revenus un bâtiment apporte.
 risk-left-out-income-refused = Les revenus perdus n'y sont pas. { $why }
 risk-weight-told = { CAPITAL($cause) } : ce qui vous coûte le plus en année moyenne. Fréquence attendue : { $weight }
+risk-loss = Sinistre demandé une fois en { $one_in } ans à la garantie { $coverage }
+risk-how-loss = La fréquence de chaque cause, multipliée par la part de ses sinistres qui sont plus gros, donne une fois en { $one_in } ans. Aucune simulation n'y entre.
 risk-left-out-duty = Les abus et les blessures de bénévoles n'y sont pas. Le tort fait aux personnes est un devoir, jamais un montant.
 risk-left-out-cause = N'y est pas : { $cause }. { $why }
 risk-left-out-terms = Un des choix n'y est pas. { $why }

@@ -629,7 +629,7 @@ terms-total-loss-gap-todo = Regardez d'abord le plus grand de ces montants. Dema
 terms-sublimit-thin-title = { $coverage } : { $limit } pourrait laisser environ { $over } à votre charge
 terms-sublimit-thin-means = { $whose ->
     [own] Vous avez déjà subi un tel sinistre : { $loss }, environ { $lost }. Le même aujourd'hui dépasserait le montant d'assurance (le plus que l'assureur paie).
-   *[reference] Un tel sinistre pourrait coûter environ { $lost } chez vous ({ $loss }). C'est plus que le montant d'assurance (le plus que l'assureur paie).
+   *[model] Une fois en cent ans, un tel sinistre coûterait environ { $lost } ou plus chez vous ({ $loss }). C'est plus que le montant de garantie (le plus que l'assureur paie).
 } Lieu : { $place }.
 terms-sublimit-thin-offer = L'assureur offre { $limit }. { $told }
 terms-sublimit-thin-todo = { $kind ->
