@@ -288,6 +288,21 @@ def test_of_several_options_the_cheapest_that_is_enough_is_asked(case_of: CaseOf
     assert dict(found.title.args)["offered"] == Money(Decimal(100_000))
 
 
+def test_an_option_that_the_clause_would_still_cut_says_so(
+    case_of: CaseOf, canada: Reference
+) -> None:
+    """120,000 a year at 100 %: an offer of 100,000 does not meet the clause, 200,000 does."""
+    clause = {"line": {"coinsurance": Decimal(1)}}
+    short = insured(60_000, options=(income_option(100_000),), **clause)
+    enough = insured(60_000, options=(income_option(200_000),), **clause)
+    for language, said in (("en", "it asks for $120,000"), ("fr", "elle demande 120 000 $")):
+        say = Speech(canada, language).say
+        means = [say(low(case_of(HALL, earns(), t)).means) for t in (short, enough)]
+        plain = [text.replace("\xa0", " ").replace("\u202f", " ") for text in means]
+        assert said in plain[0]
+        assert said not in plain[1]
+
+
 def test_an_option_below_the_limit_answers_nothing(case_of: CaseOf) -> None:
     found = low(case_of(HALL, earns(), insured(60_000, options=(income_option(50_000),))))
     assert found.title.id == "income-too-low-title"

@@ -68,6 +68,7 @@ def test_each_subject_has_its_own_motion_for_and_against(subject: str, language:
         assert draft.instead is not None
         assert spoken(draft.instead, language).startswith(OPENING[language])
         assert spoken(draft.instead, language) != spoken(draft.moved, language)
+        assert " que un" not in spoken(draft.instead, language)  # French elides it
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

@@ -12,9 +12,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from quarterday.catalogue.speech import Speech
+from quarterday.core.file.records import Building, Operations, Terms
 from quarterday.core.money import Money
+from quarterday.core.reference import LANGUAGES, Reference
 from quarterday.core.review.finding import Finding, Priority, Subject, Tier
-from quarterday.core.review.priority import MOST_DECISIONS, agenda, ordered, placed
+from quarterday.core.review.priority import MOST_DECISIONS, agenda, ordered, placed, with_place
+from quarterday.core.review.review import review_of
 from quarterday.core.words import words
 
 SAFETY, LAPSES, MONEY, RECORD = Tier
@@ -137,3 +141,45 @@ def test_a_placed_priority_gives_its_reasons_in_order() -> None:
 def test_an_unknown_cost_is_not_called_free() -> None:
     assert [reason.id for reason in placed(MONEY).reasons] == ["priority-money"]
     assert placed(MONEY, cost=cad("310")).reasons[-1].id == "priority-cost"
+
+
+# --- the reason for the place
+
+
+@pytest.mark.parametrize(
+    ("priority", "id"),
+    [
+        (Priority(SAFETY, cost=cad("5"), at_risk=cad("10")), "priority-safety"),
+        (Priority(LAPSES), "priority-lapses"),
+        (Priority(RECORD), "priority-record"),
+        (Priority(MONEY, at_risk=cad("1000"), cost=cad("10.40")), "priority-each-dollar"),
+        (Priority(MONEY, at_risk=cad("1000"), cost=cad("0")), "priority-free-first"),
+        (Priority(MONEY, at_risk=cad("1000")), "priority-unpriced"),
+        (Priority(MONEY, cost=cad("10")), "priority-no-ratio"),
+        (Priority(MONEY, at_risk=cad("9"), cost=cad("10")), "priority-no-ratio"),
+    ],
+)
+def test_a_decision_says_why_it_stands_where_it_does(
+    canada: Reference, priority: Priority, id: str
+) -> None:
+    found = with_place(finding("a", priority))
+    assert found.priority.reasons[-1].id == id
+    assert with_place(found) == found
+    for language in LANGUAGES:
+        assert Speech(canada, language).say(found.priority.reasons[-1]).endswith(".")
+
+
+def test_the_ratio_is_told_in_whole_dollars(canada: Reference) -> None:
+    found = with_place(finding("a", Priority(MONEY, at_risk=cad("1000"), cost=cad("10.40"))))
+    said = Speech(canada, "en").say(found.priority.reasons[-1])
+    assert said.startswith("$1,000 is at stake for $10 a year: $96 for each dollar.")
+
+
+def test_the_agenda_s_decisions_are_among_the_findings(case_of: Any) -> None:
+    lines = {"coverage": "loss-of-income", "limit": 1_000}
+    terms = Terms.model_validate({"stage": "offered", "start": date(2027, 1, 31),
+                                  "end": date(2028, 1, 31), "coverages": [lines]})  # fmt: skip
+    earns = Operations(revenue_rents=Decimal(90_000), premises_share=Decimal(1))
+    made = review_of(case_of(Building(id="hall", name="Hall"), terms, earns))
+    assert made.agenda
+    assert [f for f in made.findings if f in made.agenda] == list(made.agenda)

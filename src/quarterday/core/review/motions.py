@@ -62,7 +62,8 @@ def _motion(finding: Finding) -> Motion:
     subject = finding.title.id.partition("-title")[0]
     named = subject if subject in SUBJECTS else OTHER
     told = {"question": finding.title} if named == OTHER else dict(finding.title.args)
-    args = told | dict(_of_money(finding)) | {"subject": finding.subject.name}
+    priced = "no" if finding.priority.cost is None else "yes"
+    args = told | dict(_of_money(finding)) | {"subject": finding.subject.name, "priced": priced}
     against = None if named in NOT_AGAINST else words(f"motion-{named}-instead", **args)
     return Motion(finding.id, finding.title, words(f"motion-{named}", **args), against)
 

@@ -8,6 +8,7 @@ first two, money in the last two. Where people may be harmed, neither price nor 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 
@@ -49,6 +50,30 @@ def agenda(findings: Iterable[Finding]) -> tuple[Finding, ...]:
         if f.kind == "decide" and "leaders" in f.audience and f.set_aside is None
     )  # fmt: skip
     return tuple(decide)[:MOST_DECISIONS]
+
+
+def with_place(finding: Finding) -> Finding:
+    """Return a decision whose reasons also say why it stands where it stands among the others."""
+    priority = finding.priority
+    place = _place(priority)
+    if place in priority.reasons:
+        return finding
+    return replace(finding, priority=replace(priority, reasons=(*priority.reasons, place)))
+
+
+def _place(priority: Priority) -> Words:
+    if priority.tier is not Tier.MONEY:
+        return words(_REASONS[priority.tier])
+    at_risk, cost = priority.at_risk, priority.cost
+    if cost is None:
+        return words("priority-unpriced")
+    if not cost:
+        return words("priority-free-first")
+    if not at_risk or at_risk.amount < cost.amount:
+        return words("priority-no-ratio")
+    each = Money(at_risk.ratio(cost), cost.currency).rounded(Decimal(1))
+    cost = cost.rounded(Decimal(1))
+    return words("priority-each-dollar", at_risk=at_risk, cost=cost, each=each)
 
 
 _REASONS = {

@@ -12,7 +12,7 @@ from quarterday.core.file.records import FindingSetAside
 from quarterday.core.reference import IndexRelease, Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding
-from quarterday.core.review.priority import agenda, ordered
+from quarterday.core.review.priority import agenda, ordered, with_place
 from quarterday.core.review.rules import RULES
 
 
@@ -50,11 +50,15 @@ def review_of(case: Case) -> Review:
     found = [finding for rule in RULES for finding in rule.find(case)]
     aside = {a.finding: a.reason for a in file.all(FindingSetAside) if a.renewal == case.renewal}
     told = [replace(finding, set_aside=aside.get(finding.id)) for finding in found]
-    findings = ordered(told)
+    findings, decided = _placed(ordered(told))
     used = _releases(case)
-    return Review(
-        file.id, file.last_change, case.renewal, case.as_of, findings, agenda(findings), used
-    )
+    return Review(file.id, file.last_change, case.renewal, case.as_of, findings, decided, used)
+
+
+def _placed(findings: tuple[Finding, ...]) -> tuple[tuple[Finding, ...], tuple[Finding, ...]]:
+    """Return findings and agenda, where each decision also says why it stands where it does."""
+    decided = {id(finding): with_place(finding) for finding in agenda(findings)}
+    return tuple(decided.get(id(f), f) for f in findings), tuple(decided.values())
 
 
 def _releases(case: Case) -> tuple[IndexRelease, ...]:

@@ -65,6 +65,8 @@ def _offered(offer: Offer | None, found: IncomePicture) -> dict[str, Arg | Words
         "offered": offer.limit,
         "for_price": words("income-offer-price", case=case, price=offer.price or ""),
         "reach": "all" if offer.enough else "part",
+        "pays": "cut" if offer.cut else "all" if offer.enough else "part",
+        "required": found.coinsured.required.money if found.coinsured else "",
         "then_lasts": found.worst.lasts(offer.limit),
     }
 

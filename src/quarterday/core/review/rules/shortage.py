@@ -35,23 +35,29 @@ def asks_of(case: Case, found: IncomePicture, short: Figure, need: Figure) -> As
 
 @dataclass(frozen=True, slots=True)
 class Offer:
-    """What the insurer offers for a shortage; ``price`` None: ask."""
+    """What the insurer offers for a shortage; ``price`` None: ask.
+
+    ``enough`` tells whether it ends it, ``cut`` whether a coinsurance clause would still cut.
+    """
 
     option: Option
     limit: Money
     price: Money | None
     enough: bool
+    cut: bool = False
 
 
 def offer_for(found: IncomePicture, need: Figure, coverage: str = LINE) -> Offer | None:
     """Return the option that ends a shortage, the cheapest; else the one that goes farthest."""
     money, now = found.terms.money, found.terms.find(coverage, found.line.location)
     least = now.limit or NOTHING if now else NOTHING
+    clause = found.coinsured.required.money if found.coinsured and coverage == LINE else None
     made = [
-        Offer(o, money(o.limit), None if o.price is None else money(o.price),
-              money(o.limit) >= need.money)
+        Offer(o, limit, None if o.price is None else money(o.price),
+              enough=limit >= need.money and not (clause and limit < clause),
+              cut=bool(clause and limit < clause))
         for o in found.terms.options
-        if o.coverage == coverage and o.limit is not None and o.limit > least
+        if o.coverage == coverage and (limit := money(o.limit or NOTHING)) > money(least)
     ]  # fmt: skip
     return min(made, key=_preferred, default=None)
 

@@ -193,13 +193,25 @@ def _together(case: Case, terms: Terms, rest: list[Gap]) -> Iterator[Finding]:
         subject=Subject("terms", "others", words("options-together")),
         audience=("leaders", "broker"),
         kind="decide",
-        priority=Priority(Tier.MONEY, reasons=(words("reason-smaller-options"),)),
+        priority=_of_together(case, terms, found),
         title=words("terms-options-together-title", count=len(found), options=names),
         means=words("terms-options-together-means", options=offers),
         todo=words("terms-options-together-todo", count=len(found)),
         evidence=tuple(_of_options(case, terms, found)),
         encloses=("options", "decisions-form"),
     )
+
+
+def _of_together(case: Case, terms: Terms, found: list[Option]) -> Priority:
+    """Return the priority of options told together: one alone has its price and what it saves."""
+    reasons = (words("reason-smaller-options"),)
+    if len(found) > 1:
+        return Priority(Tier.MONEY, reasons=reasons)
+    row = row_of(case, found[0])
+    at_risk = _at_risk(row) if row else None
+    return Priority(
+        Tier.MONEY, at_risk=at_risk, cost=price_of(terms, found[0]), reasons=reasons
+    )  # fmt: skip
 
 
 def _of_options(case: Case, terms: Terms, found: list[Option]) -> Iterator[Node]:

@@ -66,8 +66,9 @@ income-offer-price = { $case ->
    *[priced] for { $price } a year
 }
 income-too-low-offer-title = After a fire, your income cover would be about { $about } short; the insurer offers { $offered }
-income-too-low-offer = The insurer offers a limit of { $offered } { $for_price }. { $reach ->
+income-too-low-offer = The insurer offers a limit of { $offered } { $for_price }. { $pays ->
     [all] That lasts until the building is back.
+    [cut] The coinsurance clause would still cut each claim: it asks for { $required }.
    *[part] That would last { $then_lasts ->
         [one] one month
        *[other] { $then_lasts } months

@@ -35,7 +35,7 @@ motion-terms-dropped-instead = Moved that the renewal be accepted without this c
 motion-terms-option-open = Moved that this cover be bought, { $cost }: { $coverage }.
 motion-terms-option-open-instead = Moved that this cover not be bought this year: { $coverage }; and that the minutes record that { $stake }.
 motion-terms-options-together = { $count ->
-    [one] Moved that this option be taken as it is offered: { $options }.
+    [one] Moved that this option be taken, { $cost }: { $options }.
    *[other] Moved that of the options on offer those marked “take it” on the decisions form be bought; and that the others be declined. They are: { $options }.
 }
 motion-terms-options-together-instead = { $count ->
@@ -44,7 +44,10 @@ motion-terms-options-together-instead = { $count ->
 }
 motion-terms-vacancy = Moved that the broker ask the insurer in writing to let these stand empty: { $buildings }; and that heat, water and visits be kept as the insurer asks.
 motion-terms-vacancy-instead = Moved that no permission be asked for: { $buildings }; and that the minutes record that cover may stop while they stand empty.
-motion-terms-worse = Moved that the broker ask for the present terms again, or that the insurer's option be taken, { $cost }: { $coverage }.
+motion-terms-worse = { $priced ->
+    [no] Moved that the broker ask for the present terms again, and tell the board their price: { $coverage }.
+   *[yes] Moved that the broker ask for the present terms again, or that the insurer's option be taken, { $cost }: { $coverage }.
+}
 motion-terms-worse-instead = Moved that the narrower terms be accepted: { $coverage }; and that the minutes record that { $stake }.
 motion-values-below-replacement = Moved that the sum insured of { $building } be raised by { $gap }, { $cost }.
 motion-values-below-replacement-instead = Moved that the sum insured of { $building } stay as it is; and that the minutes record that { $gap } would be missing after a total loss.

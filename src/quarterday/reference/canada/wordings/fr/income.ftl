@@ -66,8 +66,9 @@ income-offer-price = { $case ->
    *[priced] pour { $price } par année
 }
 income-too-low-offer-title = Après un incendie, il manquerait environ { $about } à votre assurance des revenus; l'assureur offre { $offered }
-income-too-low-offer = L'assureur offre un montant de { $offered } { $for_price }. { $reach ->
+income-too-low-offer = L'assureur offre un montant de { $offered } { $for_price }. { $pays ->
     [all] Cela dure jusqu'à la réouverture.
+    [cut] La règle proportionnelle réduirait encore chaque réclamation : elle demande { $required }.
    *[part] Cela durerait { $then_lasts ->
         [0] moins d'un mois
         [one] un mois
