@@ -199,7 +199,17 @@ class NumberReader:
             return Said.BLANK
         if is_unknown(text):
             return Said.UNKNOWN
-        return self._check(self._of_text(text), self._readings)
+        try:
+            return self._check(self._of_text(text), self._readings)
+        except BadCell as refused:
+            raise self._told(refused) from None
+
+    def _told(self, refused: BadCell) -> BadCell:
+        """Return a refusal with a remedy that fits a column of years or of whole numbers."""
+        if self._kind != "integer" or refused.what != words("intake-not-a-number"):
+            return refused
+        fits = "year" if "year" in self._field else "count"
+        return BadCell(refused.what, words(f"intake-not-a-{fits}-remedy"))
 
     def _of_text(self, text: str) -> Decimal:
         if "%" not in text:
