@@ -9,6 +9,7 @@ import pytest
 from tests.api.conftest import FILE, FLAGSHIP, KEYS, ROOT, Program
 from tests.desk.conftest import As as Browsers
 from tests.desk.conftest import signed_in
+from tests.rights import tell
 
 from quarterday.api.service import described
 from quarterday.people.models import Grant, Person
@@ -128,6 +129,7 @@ def test_each_key_gets_what_its_person_and_scope_give_and_nothing_else(
     before = len(ledger.entries(FLAGSHIP))
     asker = program(who)
     found = {name: became(ask(asker, name)) for name in MATRIX}
+    tell("api", who, found)
     assert found == {name: row[2][who] for name, row in MATRIX.items()}
     if MATRIX["acts.note"][2][who] != "in":
         assert len(ledger.entries(FLAGSHIP)) == before

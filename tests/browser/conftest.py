@@ -8,22 +8,31 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Iterator
+from concurrent.futures import ThreadPoolExecutor
 
 import pytest
+from django.db import connections
 from playwright.sync_api import Browser, Page, sync_playwright
 from pytest_django.live_server_helper import LiveServer
 from tests.browser.chromium import CHROMIUM, FLAGS
+from tests.browser.stage import Stage, prepare
 from tests.desk.conftest import (  # noqa: F401 - fixtures
+    DAY,
     PASSWORD,
     _today,
     book,
+    certificate,
     figures,
     people,
     signed_in,
 )
 
+from quarterday.catalogue.load import reference
+from quarterday.office.book import keeping
+
 os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "1"
 Enter = Callable[..., Page]
+SLOW = 90_000  # milliseconds: a busy machine is not a failure
 
 
 @pytest.fixture(scope="session")
@@ -67,3 +76,22 @@ def enter(
     for context in contexts:
         context.close()
     assert [text for text in errors if "status of 4" not in text] == []
+
+
+@pytest.fixture
+def stage(
+    live_server: LiveServer, people: object, certificate: object, monkeypatch: pytest.MonkeyPatch  # noqa: F811
+) -> Stage:  # fmt: skip
+    """Let everything come about that the desk can show; mail is written into a folder."""
+    monkeypatch.setenv("QUARTERDAY_MAIL", "files")
+    with ThreadPoolExecutor(1) as beside:  # sealing runs a loop, and the browser's runs here
+        return beside.submit(_prepared).result()
+
+
+def _prepared() -> Stage:
+    try:
+        made = prepare(DAY)
+        keeping.refresh(reference(), DAY)
+        return made
+    finally:
+        connections.close_all()

@@ -10,7 +10,7 @@ sid    stranger: signs in, and has no role anywhere
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import UTC, date, datetime
 from functools import lru_cache
 from pathlib import Path
@@ -25,7 +25,9 @@ from tests.office.inbox import inbox  # noqa: F401 - a fixture
 from quarterday.catalogue.load import reference
 from quarterday.core.file.entry import Draft, Origin, Place
 from quarterday.invent.demo.book import HERE, demo_book
+from quarterday.office import sealing
 from quarterday.office.book import keeping
+from quarterday.office.brand import brokerage
 from quarterday.people.models import Grant, Person
 from quarterday.store import ledger
 
@@ -68,6 +70,15 @@ def book(db: None) -> None:
 def figures(book: None) -> None:
     """Make the book's figures, as the desk's server does beside the pages."""
     keeping.refresh(reference(), DAY)
+
+
+@pytest.fixture
+def certificate(book: None) -> Iterator[Path]:
+    """Let the brokerage have a certificate to seal with, for one test."""
+    home = Path(settings.QUARTERDAY_HOME)
+    yield sealing.ensure_certificate(brokerage(), datetime.now(UTC))
+    for name in (sealing.KEY_FILE, sealing.CERTIFICATE_FILE):
+        (home / name).unlink()
 
 
 @lru_cache

@@ -10,6 +10,7 @@ import pytest
 from django.test import Client
 from django.urls import URLPattern, get_resolver
 from tests.desk.conftest import FLAGSHIP, OTHER, PEOPLE, As
+from tests.rights import tell
 
 from quarterday.desk.guard import OPEN, SETTING_UP
 from quarterday.office import access
@@ -17,7 +18,7 @@ from quarterday.people.models import Person
 from quarterday.store import ledger
 
 TOKEN = re.compile('name="csrfmiddlewaretoken" value="[^"]*"')
-IN = {200, 302, 422}
+IN = {200, 302, 409, 422}
 EVERYBODY = dict.fromkeys(PEOPLE, "in")
 SEES = {"ann": "in", "cole": "hidden", "maria": "in", "reed": "in", "rhea": "in",
         "sid": "hidden"}  # fmt: skip
@@ -43,6 +44,7 @@ MATRIX: dict[str, tuple[str, str, dict[str, str], dict[str, str]]] = {
     "file": ("get", F, {}, SEES),
     "why": ("get", f"{F}why/?figure=none", {}, dict.fromkeys(PEOPLE, "hidden")),
     "history": ("get", f"{F}history/", {}, SEES),
+    "undo": ("post", f"{F}undo/", {"seq": "1", "seen": "0"}, DOES),
     "edit": ("get", f"{F}edit/?kind=building", {}, DOES),
     "withdraw": ("post", f"{F}withdraw/?kind=organisation&key=", {}, DOES),
     "edit-part": ("get", f"{F}terms/?{TERMS}", {}, DOES),
@@ -102,6 +104,7 @@ def test_each_person_gets_what_their_role_gives_and_nothing_else(
         found[name] = {403: "forbidden", 404: "hidden"}.get(
             status, "in" if status in IN else status
         )
+    tell("desk", who, found)
     assert found == {name: row[3][who] for name, row in MATRIX.items()}
 
 

@@ -16,6 +16,7 @@ from quarterday.core.file.records import (
     Delivery,
     EvidenceSent,
     Note,
+    PackageSealed,
     PaymentChoice,
     Terms,
 )
@@ -25,6 +26,7 @@ from quarterday.core.premium.table import PremiumTable
 from quarterday.core.review.case import VERSIONS, Version
 from quarterday.core.review.finding import Finding
 from quarterday.core.words import Rate, Term, Words, words
+from quarterday.office.called import called_told, names_of
 from quarterday.office.certifying import holders
 from quarterday.office.showing import Shown
 from quarterday.papers.building_values import data as building_values
@@ -58,7 +60,7 @@ def page(shown: Shown, speech: Speech) -> Told:
         "premium": premium(shown, speech),
         "claims": _claims(shown, speech),
         "authorities": _authorities(shown),
-        "papers": _papers(shown),
+        "papers": _papers(shown, speech),
         "notes": [(note, file.entry_of(note)) for note in file.all(Note)][::-1],
         "answers": ANSWERS,
         "ways": WAYS,
@@ -312,14 +314,15 @@ def _authorities(shown: Shown) -> list[Told]:
     ]  # fmt: skip
 
 
-def _papers(shown: Shown) -> Told:
-    deliveries = shown.file.all(Delivery)
+def _papers(shown: Shown, speech: Speech) -> Told:
+    deliveries, names = shown.file.all(Delivery), names_of(shown.file, shown.review)
     sent: dict[str, list[Delivery]] = {}
     for delivery in deliveries:
         sent.setdefault(delivery.document, []).append(delivery)
     return {
         "packages": [(p, sent.get(p.document, [])) for p in shown.packages()],
-        "decisions": shown.file.all(Decision),
+        "sealed": {s.document: s.sealed for s in shown.file.all(PackageSealed)},
+        "decisions": [(d, called_told(d, names, speech)) for d in shown.file.all(Decision)],
         "payment": shown.file.get(PaymentChoice, str(shown.review.renewal)),
         "people": [c for c in shown.file.contacts if c.left_on is None],
         "outside": sorted(shown.file.all(EvidenceSent), key=lambda e: e.sent_on, reverse=True),

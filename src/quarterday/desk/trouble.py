@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
+from django.utils.http import url_has_allowed_host_and_scheme
 
 from quarterday.desk.request import language_of, voice
 from quarterday.office.access import Forbidden
-from quarterday.office.telling import clashes, sentences
+from quarterday.office.telling import clashes, sentences, typed_told
 from quarterday.office.trouble import Moved
 from quarterday.store.conflict import Conflict
 from quarterday.store.refusals import Busy, NotReached, UnknownFile
@@ -35,12 +36,20 @@ def answer(request: HttpRequest, trouble: Exception) -> HttpResponse | None:
     if not told:
         return None
     status = status_of(trouble)
-    where = {"sentences": told, "status": status, "speech": speech, "typed": _typed(request)}
+    where = {"sentences": told, "status": status, "speech": speech, "typed": _typed(request),
+             "told": typed_told(_typed(request), speech), "back": _back(request)}  # fmt: skip
     if isinstance(trouble, Conflict):
         where |= {"clashes": clashes(trouble, speech), "file_id": trouble.file,
                   "seen": max(clash.theirs.seq for clash in trouble.clashes)}  # fmt: skip
         return render(request, "desk/conflict.html", where, status=status)
     return render(request, "desk/trouble.html", where, status=status)
+
+
+def _back(request: HttpRequest) -> str:
+    """Return the address of the page that a form was sent from; empty when it was not one's own."""
+    came = request.headers.get("Referer", "")
+    is_own = url_has_allowed_host_and_scheme(came, allowed_hosts={request.get_host()})
+    return came if is_own and request.method == "POST" else ""
 
 
 def _typed(request: HttpRequest) -> list[tuple[str, str]]:

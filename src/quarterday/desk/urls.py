@@ -53,6 +53,7 @@ urlpatterns = [
     path(_F, file.file, name="file"),
     path(f"{_F}why/", file.why, name="why"),
     path(f"{_F}history/", history.history, name="history"),
+    path(f"{_F}undo/", history.undo, name="undo"),
     path(f"{_F}edit/", editing.edit, name="edit"),
     path(f"{_F}withdraw/", editing.withdraw, name="withdraw"),
     path(f"{_F}terms/", editing.edit_part, name="edit-part"),

@@ -7,10 +7,10 @@ recorded at once after; until then a mark outside the ledger holds a second one 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime
 from typing import Literal, get_args
 
-from django.db import IntegrityError, transaction
+from django.db import transaction
 
 from quarterday.catalogue.speech import Speech
 from quarterday.core.file.entry import Draft, Entry, Origin
@@ -18,16 +18,14 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import Delivery, PackageBuilt, PackageSealed
 from quarterday.core.reference import Reference
 from quarterday.core.words import words
-from quarterday.office import mailing
+from quarterday.office import mailing, sealing, underway
 from quarterday.office.reviewing import signature
 from quarterday.office.trouble import Trouble, made
 from quarterday.papers.brokerage import Brokerage
-from quarterday.people.models import Sending
 from quarterday.store import ledger, originals
 
 Way = Literal["e-mail", "post", "by hand", "room"]
 WAYS: tuple[Way, ...] = get_args(Way)
-ABANDONED = timedelta(minutes=10)
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,11 +110,13 @@ def send(  # noqa: PLR0913 - a message has these parts
 ) -> Entry:  # fmt: skip
     """Send the newest package in ``language`` by e-mail, and record it.
 
-    Trouble as ``parcel`` says, when the server does not take it, or when it went to them since
-    ``seen``: then nothing is recorded.
+    It is sealed first where the brokerage has a certificate. Trouble as ``parcel`` says, when the
+    server does not take it, or when it went to them since ``seen``: then nothing is recorded.
     """
+    package = parcel(ledger.load(id), reference, language)
+    if sealing.is_ready():
+        sealing.seal_package(id, language, brokerage, by=by, now=datetime.now(UTC))
     file = ledger.load(id)
-    package = parcel(file, reference, language)
     document, name = _as_sent(file, package)
     record = made(
         Delivery, renewal=package.renewal, document=package.document, to=letter.to, way="e-mail",
@@ -126,7 +126,7 @@ def send(  # noqa: PLR0913 - a message has these parts
     if not (letter.to.strip() and letter.subject.strip() and letter.words.strip()):
         raise Trouble(words("acts-empty"))
     _not_twice(file, record, seen)
-    mark = _begun(id, record)
+    mark = underway.begun(id, record.key, record.to)
     try:
         mailing.send(mailing.Message(
             (brokerage.named(language), brokerage.email), (letter.to, str(record.address)),
@@ -155,20 +155,6 @@ def _not_twice(file: File, record: Delivery, seen: int | None) -> None:
     if before is not None and seen is not None and before.entry.seq > seen:
         day = before.entry.recorded_at.date()
         raise Trouble(words("acts-went-already", to=record.to, day=day))
-
-
-def _begun(id: str, record: Delivery) -> Sending:
-    """Mark that a message is on its way; Trouble when another one is, or may have gone."""
-    now = datetime.now(UTC)
-    old = Sending.objects.filter(file=id, key=record.key, at__lt=now - ABANDONED).first()
-    if old is not None:
-        old.delete()
-        raise Trouble(words("mail-perhaps", to=record.to, at=f"{old.at:%Y-%m-%d %H:%M} UTC"))
-    try:
-        with transaction.atomic():
-            return Sending.objects.create(file=id, key=record.key, at=now)
-    except IntegrityError:
-        raise Trouble(words("mail-on-its-way", to=record.to)) from None
 
 
 def _recorded(id: str, record: Delivery, by: str, act: str = "deliver") -> Entry:

@@ -30,7 +30,7 @@ from quarterday.core.given import Unusable
 from quarterday.core.review.case import Case, NoRenewal
 from quarterday.core.review.review import review_of
 from quarterday.core.words import Words, words
-from quarterday.office import access, worker
+from quarterday.office import access, sealing, worker
 from quarterday.office.brand import brokerage
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.reviewing import signature
@@ -167,6 +167,8 @@ def keep(composed: Composed, out: Path, by: str) -> Built:
 def built_by(person: Person, id: str, language: str, today: date) -> dict[str, Any]:
     """Build a file's package in one language for a person, and return what was built.
 
+    One that may be delivered is sealed too where the brokerage has a certificate.
+
     Trouble when there is no such language, or the person builds more often than may be.
     """
     access.open_file(person, id, "build")
@@ -179,7 +181,10 @@ def built_by(person: Person, id: str, language: str, today: date) -> dict[str, A
     composed = compose(Order(id, language, None, today), brokerage())
     home: Path = settings.QUARTERDAY_HOME
     with TemporaryDirectory(dir=home) as folder:
-        return keep(composed, Path(folder), person.signed).plain
+        built = keep(composed, Path(folder), person.signed)
+    if composed.reviewer and sealing.is_ready():
+        sealing.seal_package(id, language, brokerage(), by=person.signed, now=now)
+    return built.plain
 
 
 def _write(path: Path, data: bytes) -> Path:
@@ -198,7 +203,9 @@ def _work(order: Order, brokerage: Brokerage) -> Composed | Withheld:
     except Unusable as unfit:
         return Withheld(order.file, words("package-unusable", file=order.file, why=unfit.words))
     except Unprintable as unfit:
-        return Withheld(order.file, words("package-unprintable", file=order.file, why=str(unfit)))
+        return Withheld(
+            order.file, words("package-unprintable", file=order.file, why=unfit.words or str(unfit))
+        )
     except Exception as fault:  # noqa: BLE001 - one file's fault must not stop the book's night
         at = traceback.extract_tb(fault.__traceback__)[-1]
         where = f"{type(fault).__name__}, {Path(at.filename).name}:{at.lineno}"

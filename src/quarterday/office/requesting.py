@@ -6,7 +6,7 @@ import csv
 import io
 import json
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime
 from decimal import Decimal
 from pathlib import Path
@@ -40,7 +40,10 @@ from quarterday.intake.cells.answers import guarded
 from quarterday.intake.changes import Change, changes
 from quarterday.intake.labels import field_label
 from quarterday.intake.preview import line_name, title, value_told
-from quarterday.office.trouble import Trouble
+from quarterday.office import mailing, underway
+from quarterday.office.called import question_told
+from quarterday.office.delivering import Letter
+from quarterday.office.trouble import Trouble, made
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.change_request.data import Asked, Request, letter
 from quarterday.store import ledger, originals
@@ -164,15 +167,66 @@ def prepare(
     return Prepared(request, file.seq, moved, pdf, as_csv(COLUMNS, rows), _as_json(request, rows))
 
 
-def send(prepared: Prepared, *, by: str) -> Entry:
-    """Record that a request went to the insurer, and keep its letter."""
+def usual_letter(
+    file: File, prepared: Prepared, brokerage: Brokerage, speech: Speech, sender: str
+) -> Letter:  # fmt: skip
+    """Return the usual words that go with a request, to be changed before they are sent.
+
+    They go where the file's last request by e-mail to the same insurer went.
+    """
+    request = prepared.request
+    insurer = request.terms.insurer or ""
+    sent = [r for r in file.all(RequestSent) if r.to == insurer and r.address]
+    last = max(sent, key=lambda r: (r.sent_on, r.number), default=None)
+    named = request.organisation.named_insured or request.organisation.name
+    told: dict[str, str | int] = {
+        "organisation": named, "renewal": str(request.term.start), "n": len(request.asked),
+        "policy": request.terms.policy_number or "–", "phone": brokerage.phone,
+        "brokerage": brokerage.named(speech.language), "sender": sender, "number": request.number,
+    }  # fmt: skip
+    text = "\n\n".join(speech.say(words(f"mail-ask-{p}", **told)) for p in ("body", "close"))
+    subject = speech.say(words("mail-ask-subject", **told))
+    return Letter(insurer, last.address or "" if last else "", subject, text)
+
+
+def mail(
+    prepared: Prepared, letter: Letter, brokerage: Brokerage, language: str, *, by: str
+) -> Entry:  # fmt: skip
+    """Send a request by e-mail, its letter enclosed, and record it.
+
+    Trouble without an address or words, or when the server does not take it: then nothing is
+    recorded.
+    """
+    to = mailing.address(letter.address)
+    if not (letter.subject.strip() and letter.words.strip()):
+        raise Trouble(words("acts-empty"))
+    sent = replace(letter, to=prepared.request.terms.insurer or "–", address=to)
+    key = f"request/{prepared.request.term.start}/{prepared.request.number}"
+    mark = underway.begun(prepared.request.file, key, to)
+    try:
+        mailing.send(mailing.Message(
+            (brokerage.named(language), brokerage.email), (sent.to, to), sent.subject, sent.words,
+            ((f"{prepared.name}.pdf", prepared.pdf),),
+        ))  # fmt: skip
+    except BaseException:
+        mark.delete()
+        raise
+    with transaction.atomic():
+        entry = send(prepared, by=by, letter=sent)
+        mark.delete()
+    return entry
+
+
+def send(prepared: Prepared, *, by: str, letter: Letter | None = None) -> Entry:
+    """Record that a request went to the insurer (by e-mail: with ``letter``), and keep it."""
     request = prepared.request
     with transaction.atomic():
         document = originals.put(prepared.pdf, f"{prepared.name}.pdf")
-        record = RequestSent(
-            renewal=request.term.start, number=request.number, sent_on=request.day,
+        record = made(
+            RequestSent, renewal=request.term.start, number=request.number, sent_on=request.day,
             to=request.terms.insurer or "–", document=document, seq=prepared.seq,
-            changes=len(prepared.moved),
+            changes=len(prepared.moved), address=letter.address if letter else None,
+            subject=letter.subject if letter else None, message=letter.words if letter else None,
         )  # fmt: skip
         origin = Origin(way="office", person=by)
         draft = Draft("request", record.kind, record.key, record.body(), origin)
@@ -191,10 +245,16 @@ def _row(
 ) -> tuple[Spoken, Spoken, Spoken, Spoken]:
     """Return what a change is about, what of it, what stands, and what is asked."""
     record, change = one.record, one.change
+    titles = {found.id: found.title for found in done.findings}
     match record:
         case Decision():
             decided = words("request-decided")
-            return _question(record, done), decided, NONE, Term("answer", record.answer)
+            return (
+                question_told(record.question, titles),
+                decided,
+                NONE,
+                Term("answer", record.answer),
+            )
         case PaymentChoice():
             known = record.plan in reference.plans
             plan = Term("plan", record.plan) if known else words("payment-at-once")
@@ -237,14 +297,6 @@ def _told(record: Record, change: Change, value: Any) -> Spoken:  # noqa: ANN401
     if limit is not None and isinstance(record, Terms):
         return Money(limit, record.currency)
     return value_told(record, change, value) if change.field else words("request-there")
-
-
-def _question(record: Decision, done: Review) -> Term | Words | str:
-    option, _, rest = record.question.partition("/")
-    if option == "option":
-        return Term("coverage", rest.partition("/")[0])
-    found = (f.title for f in done.findings if f.id == record.question)
-    return next(found, record.question)
 
 
 def _plain(one: Moved) -> dict[str, Any]:

@@ -137,6 +137,11 @@ def ensure_certificate(brokerage: Brokerage, now: datetime) -> Path:
     return keys.ensure(_home() / CERTIFICATE_FILE, lambda: _new_certificate(brokerage, now))
 
 
+def is_ready() -> bool:
+    """Tell whether the brokerage has a certificate to seal with."""
+    return (_home() / CERTIFICATE_FILE).is_file() and (_home() / KEY_FILE).is_file()
+
+
 def fingerprint() -> str:
     """Return the SHA-256 of the certificate in use; it must exist."""
     made = x509.load_pem_x509_certificate((_home() / CERTIFICATE_FILE).read_bytes())

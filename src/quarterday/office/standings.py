@@ -15,6 +15,7 @@ from quarterday.store import ledger, standings
 from quarterday.store.standings import OpenStep, Stood
 
 CHUNK = 100  # files at a time, so that nobody waits long to write
+FEW = 10  # files that a page brings up to date itself, so that nobody waits long to read
 
 
 def stood(file: File, reference: Reference, day: date) -> Stood:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING, Any
 
 from quarterday.catalogue.speech import Speech
 from quarterday.core.words import Term, Words, words
+from quarterday.office.called import leaf_told
 
 if TYPE_CHECKING:  # it needs a store, which the sentences do not
     from quarterday.store.conflict import Conflict
@@ -27,16 +28,37 @@ def clashes(conflict: Conflict, speech: Speech) -> list[dict[str, Any]]:
     return [
         {
             "kind": speech.say(Term("record", clash.kind)),
-            "by": clash.theirs.by,
+            "by": clash.theirs.by.partition(" <")[0],
+            "signed": clash.theirs.by,
             "at": clash.theirs.recorded_at,
             "fields": [
-                {"name": field_name(f.field, speech), "theirs": _shown(f.theirs),
-                 "mine": _shown(f.mine), "before": _shown(f.before)}
+                {"name": field_name(f.field, speech),
+                 **{side: leaf_told(clash.kind, f.field, getattr(f, side), speech)
+                    for side in ("theirs", "mine", "before")}}
                 for f in clash.fields
             ],
         }
         for clash in conflict.clashes
     ]  # fmt: skip
+
+
+def typed_told(fields: Iterable[tuple[str, str]], speech: Speech) -> list[tuple[str, str]]:
+    """Return what somebody typed into a form, by its fields' names; marks and keys are left out."""
+    return [
+        (speech.say(words(f"typed-{name}")), text)
+        for name, text in fields
+        if text.strip() and speech.can_say(f"typed-{name}")
+    ] + [
+        (field_name(name, speech), text)
+        for name, text in fields
+        if text.strip() and _is_field(name, speech)
+    ]
+
+
+def _is_field(name: str, speech: Speech) -> bool:
+    """Tell whether a form's field is a field of a record, with a name of its own."""
+    plain = name.replace("_", "-")
+    return not speech.can_say(f"typed-{name}") and speech.can_say(f"field-{plain}")
 
 
 def field_name(path: str, speech: Speech) -> str:
@@ -46,7 +68,3 @@ def field_name(path: str, speech: Speech) -> str:
     said = speech.say(words(id)) if speech.can_say(id) else name or path
     where = before.partition("[")[2].rstrip("]")
     return f"{said} ({where})" if where else said
-
-
-def _shown(value: object) -> str:
-    return "–" if value is None or value == "" else str(value)

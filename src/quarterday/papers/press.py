@@ -17,6 +17,7 @@ import pikepdf
 from fontTools.ttLib import TTFont
 from pikepdf import ObjectStreamMode, Pdf
 
+from quarterday.core.words import Words, words
 from quarterday.papers.fields import Field, make_fillable
 
 # Threads inside one setting only get in each other's way; processes are the way to use more cores.
@@ -35,7 +36,11 @@ class BadTemplate(RuntimeError):
 
 
 class Unprintable(ValueError):
-    """Raised when a text holds letters that the papers' fonts do not have."""
+    """Raised when a text holds letters that the papers' fonts do not have; ``words`` tell it."""
+
+    def __init__(self, message: str, said: Words | None = None) -> None:
+        super().__init__(message)
+        self.words = said
 
 
 class Press:
@@ -125,7 +130,8 @@ def _check_letters(data: Plain) -> None:
         if missing:
             raise Unprintable(
                 f"“{text}” cannot be printed: the papers' fonts have no {', '.join(missing)}. "
-                "Write it in Latin letters in the file; the original spelling stays in its history."
+                "Write it in Latin letters in the file; its history keeps the original spelling.",
+                words("paper-unprintable", text=text[:100], letters=" ".join(missing[:8])),
             )
 
 

@@ -20,6 +20,7 @@ from quarterday.catalogue.speech import Speech
 from quarterday.core.file.layout import Column
 from quarterday.core.file.records import Record
 from quarterday.core.money import Money
+from quarterday.core.premium.instalments import AT_ONCE
 from quarterday.core.words import Rate, Term, words
 from quarterday.desk import charts
 from quarterday.desk.filepage import anchor
@@ -54,6 +55,12 @@ def speak(context: Context, what: Any) -> str:  # noqa: ANN401 - anything that c
 def change(context: Context, ratio: Rate) -> str:
     """Return a change with its sign, as wide as the others of its column."""
     return formats.change(ratio, _speech(context).language)
+
+
+@register.simple_tag(takes_context=True)
+def colon(context: Context) -> str:
+    """Return a colon and its spaces as the reader's language sets them."""
+    return "\u00a0: " if _speech(context).language == "fr" else ": "
 
 
 @register.filter
@@ -103,6 +110,14 @@ def of_language(id: str) -> Term:
 def diary_step(context: Context, step: str) -> str:
     """Return what a step of the diary is called."""
     return _speech(context).say(words(f"diary-{step}"))
+
+
+@register.simple_tag(takes_context=True)
+def plan_name(context: Context, plan: str) -> str:
+    """Return what a way of paying is called."""
+    if plan == AT_ONCE or plan not in _speech(context).reference.plans:
+        return _speech(context).say(words("payment-at-once")) if plan == AT_ONCE else plan
+    return _speech(context).say(Term("plan", plan))
 
 
 @register.simple_tag(takes_context=True)

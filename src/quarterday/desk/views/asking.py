@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from django.contrib import messages
 from django.http import Http404, HttpResponse
 from django.shortcuts import redirect, render
 from django.views.decorators.http import require_safe
 
+from quarterday.catalogue.speech import Speech
+from quarterday.core.file.fold import File
 from quarterday.core.file.records import FormReturned, RequestSent
-from quarterday.core.words import words
+from quarterday.core.words import Words, words
 from quarterday.desk.request import LANGUAGES, DeskRequest
-from quarterday.desk.views.acts import seen
-from quarterday.office import access, requesting, standings
+from quarterday.desk.views.acts import count_message, seen, text
+from quarterday.office import access, mailing, requesting, standings
 from quarterday.office.brand import brokerage
+from quarterday.office.delivering import Letter
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.requesting import Prepared
 from quarterday.office.trouble import Moved, Trouble
@@ -21,16 +26,21 @@ from quarterday.store import originals
 KINDS = {"pdf": "application/pdf", "csv": "text/csv; charset=utf-8", "json": "application/json"}
 
 
-def _prepared(request: DeskRequest, id: str) -> Prepared:
+def _language(request: DeskRequest) -> str:
     sent = request.POST.get("language") or request.GET.get("language", "")
-    language = sent if sent in LANGUAGES else request.speech.language
-    return requesting.prepare(id, reference_in_use(), brokerage(), request.today, language)
+    return sent if sent in LANGUAGES else request.speech.language
+
+
+def _prepared(request: DeskRequest, id: str) -> Prepared:
+    day, language = request.today, _language(request)
+    return requesting.prepare(id, reference_in_use(), brokerage(), day, language)
 
 
 def ask(request: DeskRequest, file: str) -> HttpResponse:
     """Show what the next request would ask for, or record that it went to the insurer."""
     held = access.open_file(request.person, file, "ask")
-    told = {"file": held, "sent": held.all(RequestSent)[::-1], "kinds": KINDS}
+    told = {"file": held, "sent": held.all(RequestSent)[::-1],
+            "languages": LANGUAGES}  # fmt: skip
     try:
         prepared = _prepared(request, file)
     except Trouble as nothing:
@@ -39,12 +49,47 @@ def ask(request: DeskRequest, file: str) -> HttpResponse:
         said = request.speech.say(nothing.words)
         return render(request, "desk/ask.html", {**told, "nothing": said})
     if request.method != "POST":
-        return render(request, "desk/ask.html", {**told, "prepared": prepared})
+        return _page(request, told, prepared, _usual(request, held, prepared))
     if prepared.seq != seen(request):
         raise Moved(words("acts-request-moved", file=file))
+    if request.POST.get("way") == "mail":
+        return _mailed(request, told, prepared)
     requesting.send(prepared, by=request.person.signed)
+    return _done(request, file, words("desk-done-ask"))
+
+
+def _page(
+    request: DeskRequest, told: dict[str, Any], prepared: Prepared, letter: Letter,
+    refused: Trouble | None = None,
+) -> HttpResponse:  # fmt: skip
+    more = {
+        "prepared": prepared, "letter": letter, "ready": mailing.ready(),
+        "in_language": _language(request),
+        "refused": request.speech.say(refused.words) if refused else "",
+    }  # fmt: skip
+    return render(request, "desk/ask.html", {**told, **more}, status=422 if refused else 200)
+
+
+def _usual(request: DeskRequest, held: File, prepared: Prepared) -> Letter:
+    speech = Speech(reference_in_use(), _language(request))
+    return requesting.usual_letter(held, prepared, brokerage(), speech, request.person.name)
+
+
+def _mailed(request: DeskRequest, told: dict[str, Any], prepared: Prepared) -> HttpResponse:
+    """Send the request by e-mail; what was typed comes back when it does not go."""
+    letter = Letter("", *(text(request, name) for name in ("address", "subject", "message")))
+    try:
+        count_message(request)
+        requesting.mail(prepared, letter, brokerage(), _language(request), by=request.person.signed)
+    except Trouble as refused:
+        return _page(request, told, prepared, letter, refused)
+    said = words("desk-done-ask-mail", address=letter.address.strip())
+    return _done(request, prepared.request.file, said)
+
+
+def _done(request: DeskRequest, file: str, said: Words) -> HttpResponse:
     standings.refresh(reference_in_use(), request.today, of=[file])
-    messages.success(request, request.speech.say(words("desk-done-ask")))
+    messages.success(request, request.speech.say(said))
     return redirect("ask", file)
 
 

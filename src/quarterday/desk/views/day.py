@@ -73,12 +73,12 @@ def _number(text: str) -> int:
 @require_safe
 def day(request: DeskRequest) -> HttpResponse:
     """Show the list, or with htmx only the part that a filter changes."""
-    standings.refresh(reference_in_use(), request.today, most=standings.CHUNK)
     asked = asked_of(request.GET, access.offices(request.person), request.today)
     total = day_list.total(asked)
     pages = max(1, -(-total // PAGE))
     page = min(_number(request.GET.get("page", "")), pages)
-    lines = _fresh(asked, (page - 1) * PAGE, request.today)
+    lines, done = _fresh(asked, (page - 1) * PAGE, request.today)
+    done += standings.refresh(reference_in_use(), request.today, most=standings.FEW - done)
     told = {
         "rows": [_row(line) for line in lines],
         "total": total,
@@ -89,7 +89,7 @@ def day(request: DeskRequest) -> HttpResponse:
         "counts": (counts := _counts(asked)),
         "pressing": dict(counts["only"]),
         "has_expiring": any(line.premium_offered is None for line in lines),
-        "stale": any(line.is_stale for line in lines),
+        "stale": done >= standings.FEW or any(line.is_stale for line in lines),
         "query": _query(request.GET),
         "heads": _heads(request, asked),
     }
@@ -109,13 +109,15 @@ def _varied(response: HttpResponse) -> HttpResponse:
     return response
 
 
-def _fresh(asked: Asked, first: int, today: date) -> tuple[Line, ...]:
-    """Return the lines, those that are shown brought up to date first."""
+def _fresh(asked: Asked, first: int, today: date) -> tuple[tuple[Line, ...], int]:
+    """Return the lines, a few of them brought up to date first, and how many were.
+
+    The rest is made beside the pages; meanwhile the page asks again by itself.
+    """
     lines = day_list.lines(asked, first, PAGE, today)
-    stale = [line.file for line in lines if line.is_stale]
-    if stale and standings.refresh(reference_in_use(), today, of=stale):
-        return day_list.lines(asked, first, PAGE, today)
-    return lines
+    stale = [line.file for line in lines if line.is_stale][: standings.FEW]
+    done = standings.refresh(reference_in_use(), today, of=stale) if stale else 0
+    return (day_list.lines(asked, first, PAGE, today) if done else lines), done
 
 
 def _row(line: Line) -> dict[str, Any]:

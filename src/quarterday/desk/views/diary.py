@@ -30,7 +30,7 @@ WHO = ("broker", "leaders", "insurer")
 @require_safe
 def diary(request: DeskRequest) -> HttpResponse:
     """Show the open steps by the day on which they are due."""
-    standings.refresh(reference_in_use(), request.today, most=standings.CHUNK)
+    standings.refresh(reference_in_use(), request.today, most=standings.FEW)
     offices = access.offices(request.person)
     asked = asked_of(request.GET, offices, request.today)
     narrowed = Asked(offices, search=asked.search, broker=asked.broker, only=asked.only)

@@ -18,6 +18,7 @@ from quarterday.core.words import Term, words
 from quarterday.desk.request import DeskRequest
 from quarterday.desk.views.acts import seen
 from quarterday.office import access, acts, forms, standings
+from quarterday.office.called import called_told, names_of
 from quarterday.office.forms import Typed
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.telling import clashes
@@ -105,7 +106,7 @@ def _form(  # noqa: PLR0913 - a form is made of these
     told: dict[str, Any] = {
         "file": held,
         "sheet": sheet,
-        "kind": request.speech.say(Term("record", sheet.record.kind)),
+        "kind": _title(request, held, sheet, record),
         "section": SECTIONS.get(sheet.record.kind, "main"),
         "record": record,
         "number": number,
@@ -121,6 +122,14 @@ def _form(  # noqa: PLR0913 - a form is made of these
     }
     status = 409 if conflict else 422 if faults else 200
     return render(request, "desk/edit.html", told, status=status)
+
+
+def _title(request: DeskRequest, held: File, sheet: Sheet, record: Record | None) -> str:
+    """Return the kind of a record, with what this one is called when it is on file."""
+    kind = request.speech.say(Term("record", sheet.record.kind))
+    is_held = record is not None and (record.kind, record.key) in held.held
+    called = called_told(record, names_of(held), request.speech) if record and is_held else ""
+    return f"{kind} {called}".strip()
 
 
 def _part(request: DeskRequest, file: str) -> tuple[File, Sheet, Terms, int | None]:

@@ -6,7 +6,7 @@ from django.http import Http404, HttpResponse
 from django.views.decorators.http import require_POST, require_safe
 
 from quarterday.core.file.fold import File
-from quarterday.core.file.records import EvidenceSent, PackageBuilt
+from quarterday.core.file.records import EvidenceSent, PackageBuilt, PackageSealed
 from quarterday.core.words import words
 from quarterday.desk.request import DeskRequest
 from quarterday.desk.views.acts import back, day, text
@@ -30,6 +30,9 @@ def _name(held: File, document: str) -> str:
         if built.document == document:
             draft = "" if built.reviewer else "-draft"
             return f"{held.id}-{built.renewal}-{built.language}-v{built.version}{draft}"
+    for seal in held.all(PackageSealed):
+        if seal.sealed == document:
+            return f"{held.id}-{seal.renewal}-{seal.language}-v{seal.version}-sealed"
     for sent in held.all(EvidenceSent):
         if sent.document == document:
             return f"{held.id}-{sent.paper}-{sent.holder}-{sent.sent_on}-{sent.language}"

@@ -49,6 +49,7 @@ def _page(request: DeskRequest, shown: tuple[Person, str] | None = None) -> Http
             for one in everybody
         ],
         "offices": [(id, names.get(id, "")) for id in _offices()],
+        "named": names,
         "roles": ROLES,
         "languages": LANGUAGES,
         "shown": shown,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from base64 import b64encode
 from collections.abc import Iterator, Mapping
 from datetime import UTC, datetime
 from typing import Any
@@ -18,8 +19,9 @@ from quarterday.core.file.records import FormReturned
 from quarterday.core.words import Term, words
 from quarterday.desk.request import DeskRequest
 from quarterday.intake.forms.recognise import Flat
-from quarterday.office import access, proposals, returning, standings, uploads
+from quarterday.office import access, picturing, proposals, returning, standings, uploads
 from quarterday.office.own_data import reference_in_use
+from quarterday.office.picturing import Pictured
 from quarterday.office.returning import Kept, Reading
 from quarterday.office.trouble import Trouble
 from quarterday.papers.parts import FORMS
@@ -57,12 +59,14 @@ def read(request: DeskRequest, file: str, token: str) -> HttpResponse:
     found = returning.read(
         bytes(sent.content), sent.name, reference_in_use(), request.today, expected=file
     )
+    if "pictures" in request.GET:
+        return render(request, "desk/form_pages.html", {"pages": list(_pictures(found))})
     if isinstance(found, Flat):
         return _flat(request, held, found, token)
     if request.method != "POST":
-        return _page(request, held, found)
+        return _page(request, held, found, token=token)
     if request.POST.get("mark", "") != _mark(found):
-        return _page(request, held, found, moved=True)
+        return _page(request, held, found, moved=True, token=token)
     kept = [_accept(request, reading) for reading in found]
     uploads.forget(request.person, token)
     return _done(request, file, kept)
@@ -96,7 +100,7 @@ def _mark(found: tuple[Reading, ...]) -> str:
 
 def _page(
     request: DeskRequest, held: File, found: tuple[Reading, ...], *, moved: bool = False,
-    typed: Mapping[str, str] | None = None, form: str = "",
+    typed: Mapping[str, str] | None = None, form: str = "", token: str = "",
 ) -> HttpResponse:  # fmt: skip
     told = {
         "file": held,
@@ -105,8 +109,10 @@ def _page(
         "moved": moved,
         "typed": typed or {},
         "form": form,
+        "n": sum(len(reading.proposals) for reading in found),
         "nothing": not any(reading.proposals for reading in found),
         "choices": (TAKE, REFUSE, LEAVE),
+        "scan": token,
     }
     return render(request, "desk/form_read.html", told, status=409 if moved else 200)
 
@@ -118,6 +124,25 @@ def _reading(request: DeskRequest, reading: Reading) -> dict[str, Any]:
         "filled": list(_filled(reading)),
         "rows": [_row(request, reading, n) for n in range(len(reading.proposals))],
     }
+
+
+def _pictures(found: tuple[Reading, ...] | Flat) -> Iterator[dict[str, Any]]:
+    """Yield the pages of what came: those that answers stand on, or all that are read by eye.
+
+    Drawing takes its time, so that a page asks for them once it stands.
+    """
+    if isinstance(found, Flat):
+        yield from map(_pictured, picturing.pages(found.looked))
+        return
+    for reading in found:
+        yield from map(_pictured, picturing.beside(reading).pages)
+
+
+def _pictured(page: Pictured) -> dict[str, Any]:
+    """Return a page's picture, within the page that shows it, and the answers that it frames."""
+    drawn = b64encode(page.png).decode("ascii") if page.png else ""
+    numbers = tuple(str(number) for number, _ in page.proposals)
+    return {"page": str(page.page), "drawn": drawn, "numbers": numbers, "n": len(numbers)}
 
 
 def _filled(reading: Reading) -> Iterator[dict[str, Any]]:
@@ -133,7 +158,7 @@ def _row(request: DeskRequest, reading: Reading, number: int) -> dict[str, Any]:
     return {
         **proposals.proposal(one, request.speech),
         "label": one.label,
-        "number": number,
+        "number": number + 1,
         "chosen": chosen if chosen in {TAKE, REFUSE, LEAVE} else usual,
     }
 
@@ -141,7 +166,8 @@ def _row(request: DeskRequest, reading: Reading, number: int) -> dict[str, Any]:
 def _flat(request: DeskRequest, held: File, found: Flat, token: str) -> HttpResponse:
     """Show that a picture of a form came, which somebody must type in."""
     told = {"file": held, "name": found.looked.name, "token": token,
-            "likely": found.forms, "forms": found.forms or FORMS}  # fmt: skip
+            "notes": [request.speech.say(note) for note in returning.flat_notes(found)],
+            "forms": found.forms or FORMS}  # fmt: skip
     return render(request, "desk/form_flat.html", told)
 
 
@@ -168,7 +194,9 @@ def by_hand(request: DeskRequest, file: str, form: str) -> HttpResponse:
         if token:
             uploads.forget(request.person, token)
         return _done(request, file, [kept])
-    return _page(request, held, (found,), moved=step == "accept", typed=typed, form=form)
+    return _page(
+        request, held, (found,), moved=step == "accept", typed=typed, form=form, token=token
+    )  # fmt: skip
 
 
 def _language(request: DeskRequest) -> str:
@@ -185,12 +213,19 @@ def _entered(
     )  # fmt: skip
 
 
+def _scan(request: DeskRequest) -> str:
+    """Return the token of the picture that came; Trouble when it is not there any more."""
+    token = request.GET.get("scan", "")
+    return uploads.kept(request.person, token).token if token else ""
+
+
 def _sheet(request: DeskRequest, held: File, form: str, said: Mapping[str, str]) -> HttpResponse:
     _, asked = returning.sheet(held, form, reference_in_use(), request.today, _language(request))
     told = {
         "file": held,
         "form": form,
         "questions": [(one, said[name]) for name, one in asked.items()],
+        "scan": _scan(request),
     }
     if not asked:
         raise Trouble(words("desk-form-nothing", form=Term("paper", form)))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
 from typing import Any
 
 from django.contrib import messages
@@ -14,13 +13,12 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import Contact, Delivery
 from quarterday.core.words import words
 from quarterday.desk.request import LANGUAGES, DeskRequest
-from quarterday.desk.views.acts import day, seen, text
+from quarterday.desk.views.acts import count_message, day, seen, text
 from quarterday.office import access, delivering, mailing, standings
 from quarterday.office.brand import brokerage
 from quarterday.office.delivering import Letter
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.trouble import Trouble
-from quarterday.people import limits
 
 
 def send(request: DeskRequest, file: str) -> HttpResponse:
@@ -31,7 +29,7 @@ def send(request: DeskRequest, file: str) -> HttpResponse:
         return _page(request, held, language, _usual(request, held, language))
     letter = Letter(*(text(request, name) for name in ("to", "address", "subject", "message")))
     try:
-        _count(request)
+        count_message(request)
         delivering.send(
             file, reference_in_use(), language, letter, brokerage=brokerage(), on=request.today,
             by=request.person.signed, seen=seen(request),
@@ -39,14 +37,6 @@ def send(request: DeskRequest, file: str) -> HttpResponse:
     except Trouble as refused:
         return _page(request, held, language, letter, refused)
     return _done(request, file, words("desk-done-send", to=letter.to, address=letter.address))
-
-
-def _count(request: DeskRequest) -> None:
-    """Count a message; Trouble when somebody sends very many within an hour."""
-    now, who = datetime.now(UTC), request.person.email
-    if limits.is_over("send", who, now):
-        raise Trouble(words("acts-too-often"))
-    limits.count("send", who, now)
 
 
 def _done(request: DeskRequest, file: str, said: Any) -> HttpResponse:  # noqa: ANN401 - words

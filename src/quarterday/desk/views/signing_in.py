@@ -16,6 +16,7 @@ from django.views.decorators.http import require_POST
 from quarterday.core.words import words
 from quarterday.desk.request import LANGUAGES, DeskRequest, voice
 from quarterday.office.demo_people import needs_factor
+from quarterday.office.telling import typed_told
 from quarterday.people import factor, signing_in
 from quarterday.people.models import Person
 
@@ -148,7 +149,7 @@ def kept(request: DeskRequest) -> HttpResponse:
     found = request.session.pop("kept", None)
     if not found or found["who"] != request.person.pk:
         return redirect("day")
-    shown = [(n, v) for n, v in found["fields"] if not n.startswith("_")]
+    shown = typed_told(found["fields"], request.speech)
     told = {"path": found["path"], "fields": found["fields"], "shown": shown}
     return render(request, "desk/kept.html", told)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from datetime import date
 from decimal import Decimal
@@ -78,6 +79,7 @@ def _compared(request: DeskRequest, shown: Shown, before: Terms, after: Terms) -
         return {"refused": say(refused.words)}
     return {
         "found": found,
+        "ways": Counter(d.direction for d in found.differences),
         "differences": [
             {"direction": d.direction, "said": d.sentence(shown.case.building_name(d.location)),
              "more": abs(d.more_borne) if d.more_borne else None,

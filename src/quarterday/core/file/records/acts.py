@@ -196,7 +196,10 @@ class Answers(Record):
 
 
 class RequestSent(Record):
-    """That the insurer was asked to change the policy; the letter is kept under its digest."""
+    """That the insurer was asked to change the policy; the letter is kept under its digest.
+
+    By e-mail, ``address``, ``subject`` and ``message`` are what was sent with the letter.
+    """
 
     kind: ClassVar[str] = "request sent"
 
@@ -207,6 +210,9 @@ class RequestSent(Record):
     document: Slug
     seq: int  # the newest entry that it speaks of
     changes: Count
+    address: Line | None = None
+    subject: Line | None = None
+    message: Prose | None = None
 
     @property
     def key(self) -> str:

@@ -208,7 +208,7 @@ desk-checked-by = { $by } checked this policy on { $day } and found { $n ->
     [one] one point that gives less.
    *[other] { $n } points that give less.
 }
-desk-check-more = More (+) or less (–) borne of one loss, at most
+desk-check-more = More (+) or less (−) borne of one loss, at most
 desk-compare-effect = Effect
 desk-compare-clause = Clause
 desk-check-same = It says what was agreed, clause by clause.
@@ -221,7 +221,7 @@ desk-compare-do = Compare
 desk-compare-differences = { $n ->
     [0] No clause differs
     [one] One clause differs
-   *[other] { $n } clauses differ
+   *[other] { $n } clauses differ: { $worse } worse, { $better } better
 }
 desk-compare-losses = The same losses under both
 desk-compare-losses-about = What the organisation itself would bear of each loss of the library, sized to this account.
@@ -257,3 +257,63 @@ desk-premium-key-about = Who bears which part of the premium. Change a line, and
 desk-premium-key-add = Add a line to a key
 desk-premium-by = By
 desk-premium-chosen = { $by } chose how to pay on { $day }.
+
+## Taking an entry back
+
+acts-undo-never = This entry cannot be taken back: it tells of something that was done, or it is not there. Load the page again.
+acts-undo-later = A newer entry says something else of the same record. Take that one back first.
+acts-undo-moved = Somebody wrote to file { $file } after you opened its history, so nothing was taken back. Load the page again and look at what is new.
+desk-act-undo = undone
+desk-act-seal = sealed
+desk-undo-do = Take this entry back
+desk-undo-what = What stood before counts again. This entry stays readable, and the taking back is an entry too.
+desk-done-undo = The entry is taken back. What stood before counts again.
+
+## What records are called
+
+called-terms = { $stage }, from { $day }
+called-number = number { $n }
+called-package = { $language }, version { $version }
+
+## What was typed into a form, by its fields
+
+typed-by = Who said so
+typed-on = On
+typed-words = In their words
+typed-binder = Binder number
+typed-reason = Reason
+typed-text = Note
+typed-to = To whom
+typed-address = Address
+typed-subject = Subject
+typed-message = Message
+typed-why = What was said
+typed-name = Name
+typed-email = E-mail address
+typed-licence = Licence number
+typed-purpose = Needed for
+desk-to-page = Back to the page
+
+## What goes with a request to the insurer by e-mail
+
+mail-ask-subject = { $organisation }, policy { $policy }: request { $number } for the term from { $renewal }
+mail-ask-body = Enclosed is our request on policy { $policy } of { $organisation } for the term from { $renewal }. It asks for { $n ->
+    [one] one change
+   *[other] { $n } changes
+}, each with what stands today.
+
+    Please confirm in writing what you accept and what it costs, or what you need to know first. We are at { $phone }.
+mail-ask-close = { $sender }, { $brokerage }
+desk-ask-mail = Send it by e-mail
+desk-ask-mail-about = The letter is enclosed. What was sent, and where to, is kept with the request.
+desk-ask-mail-do = Send and record
+desk-done-ask-mail = Sent to { $address }, and recorded. The letter is kept.
+desk-ask-where = Sent to
+desk-sealed = sealed
+desk-form-title = { $n ->
+    [0] The form changes nothing on file
+    [one] One answer differs from the file
+   *[other] { $n } answers differ from the file
+}
+desk-form-pages = Show the pages as they came
+paper-unprintable = No paper can be printed with “{ $text }”: the fonts do not have { $letters }. Write it in Latin letters in the file; the original spelling stays in its history.

@@ -88,6 +88,7 @@ desk-day-presses = { $impossible ->
     [0] none is late
    *[other] { $late } late
 }
+desk-day-none = No renewal fits
 desk-day-quiet = Nothing is late
 desk-day-figures = Premium before tax as offered, and its change from the expiring terms. As of { $day }; a file's page says why.
 desk-day-expiring = * No offer yet: the expiring premium.

@@ -208,7 +208,7 @@ desk-checked-by = { $by } a vérifié cette police le { $day } et a trouvé { $n
     [one] un point qui donne moins.
    *[other] { $n } points qui donnent moins.
 }
-desk-check-more = Assumé en plus (+) ou en moins (–) d'un sinistre, au plus
+desk-check-more = Assumé en plus (+) ou en moins (−) d'un sinistre, au plus
 desk-compare-effect = Effet
 desk-compare-clause = Clause
 desk-check-same = Elle dit ce qui a été convenu, clause par clause.
@@ -221,7 +221,7 @@ desk-compare-do = Comparer
 desk-compare-differences = { $n ->
     [0] Aucune clause ne diffère
     [one] Une clause diffère
-   *[other] { $n } clauses diffèrent
+   *[other] { $n } clauses diffèrent : { $worse } moins bien, { $better } mieux
 }
 desk-compare-losses = Les mêmes sinistres sous les deux
 desk-compare-losses-about = Ce que l'organisme assumerait lui-même de chaque sinistre de la bibliothèque, à la taille de ce dossier.
@@ -257,3 +257,63 @@ desk-premium-key-about = Qui porte quelle part de la prime. Changez une ligne, e
 desk-premium-key-add = Ajouter une ligne à une clé
 desk-premium-by = Selon
 desk-premium-chosen = { $by } a choisi le mode de paiement le { $day }.
+
+## Revenir sur une inscription
+
+acts-undo-never = On ne peut revenir sur cette inscription : elle raconte une chose faite, ou elle n'existe pas. Rechargez la page.
+acts-undo-later = Une inscription plus récente dit autre chose de la même fiche. Revenez d'abord sur celle-là.
+acts-undo-moved = Quelqu'un a écrit au dossier { $file } après que vous en avez ouvert l'historique; rien n'a été annulé. Rechargez la page et voyez ce qui est nouveau.
+desk-act-undo = annulé
+desk-act-seal = scellé
+desk-undo-do = Revenir sur cette inscription
+desk-undo-what = Ce qui valait avant vaut de nouveau. L'inscription reste lisible, et son annulation en est une aussi.
+desk-done-undo = L'inscription est annulée. Ce qui valait avant vaut de nouveau.
+
+## Comment les fiches s'appellent
+
+called-terms = { $stage }, dès le { $day }
+called-number = numéro { $n }
+called-package = { $language }, version { $version }
+
+## Ce qui a été tapé dans un formulaire, par champ
+
+typed-by = Qui l'a dit
+typed-on = Le
+typed-words = Dans leurs mots
+typed-binder = Numéro de la note de couverture
+typed-reason = Raison
+typed-text = Note
+typed-to = À qui
+typed-address = Adresse
+typed-subject = Objet
+typed-message = Message
+typed-why = Ce qui a été dit
+typed-name = Nom
+typed-email = Adresse courriel
+typed-licence = Numéro de permis
+typed-purpose = Pour quoi faire
+desk-to-page = Retour à la page
+
+## Ce qui accompagne par courriel une demande à l'assureur
+
+mail-ask-subject = { $organisation }, police { $policy } : demande { $number } pour la période du { $renewal }
+mail-ask-body = Vous trouverez ci-joint notre demande sur la police { $policy } de { $organisation } pour la période qui commence le { $renewal }. Elle porte sur { $n ->
+    [one] un changement
+   *[other] { $n } changements
+}, chacun avec ce qui est en vigueur.
+
+    Confirmez-nous par écrit ce que vous acceptez et ce qu'il en coûte, ou ce que vous devez savoir d'abord. On nous joint au { $phone }.
+mail-ask-close = { $sender }, { $brokerage }
+desk-ask-mail = L'envoyer par courriel
+desk-ask-mail-about = La lettre est jointe. Ce qui a été envoyé, et à quelle adresse, est conservé avec la demande.
+desk-ask-mail-do = Envoyer et inscrire
+desk-done-ask-mail = Envoyée à { $address } et inscrite. La lettre est conservée.
+desk-ask-where = Envoyée à
+desk-sealed = scellé
+desk-form-title = { $n ->
+    [0] Le formulaire ne change rien au dossier
+    [one] Une réponse diffère du dossier
+   *[other] { $n } réponses diffèrent du dossier
+}
+desk-form-pages = Afficher les pages telles que reçues
+paper-unprintable = Aucun document ne peut être imprimé avec « { $text } » : les polices n'ont pas { $letters }. Écrivez-le en lettres latines au dossier; la graphie d'origine reste dans l'historique.

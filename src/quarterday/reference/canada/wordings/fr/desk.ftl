@@ -88,6 +88,7 @@ desk-day-presses = { $impossible ->
     [0] aucun en retard
    *[other] { $late } en retard
 }
+desk-day-none = Aucun renouvellement ne correspond
 desk-day-quiet = Rien n'est en retard
 desk-day-figures = Prime avant taxe, comme offerte, et son écart par rapport à la prime qui expire. En date du { $day }; la page du dossier dit pourquoi.
 desk-day-expiring = * Pas encore d'offre : la prime qui expire.
