@@ -233,7 +233,7 @@ def test_the_choice_is_told_in_sentences(larger: Risk, canada: Reference, langua
     said = [Speech(canada, language).say(words) for words in deductible_told(row)]
     plain = [text.replace("\xa0", " ").replace("\u202f", " ").replace("’", "'") for text in said]
     assert plain[:2] == [TITLES[language], PREMIUMS[language]]
-    assert len(plain) == 4
+    assert len(plain) == 5
     assert ("19 years" if language == "en" else "19 ans") in plain[3]
 
 

@@ -17,11 +17,13 @@ from quarterday.catalogue.speech import Speech
 from quarterday.core.figure import Figure, walk
 from quarterday.core.file.records import Operations
 from quarterday.core.money import Money
+from quarterday.core.reference import Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding
 from quarterday.core.review.rules.terms.gaps import option_open
 from quarterday.core.review.rules.terms.losses import sublimit_thin
 from quarterday.core.risk.told import option_told
+from quarterday.core.words import words
 
 CaseOf = Callable[..., Case]
 LANGUAGES = ("en", "fr")
@@ -121,3 +123,19 @@ def test_any_order_and_number_of_processes_costs_the_same_bytes() -> None:
     with ProcessPoolExecutor(2) as pool:
         there = list(pool.map(costs, reversed(ids)))
     assert there[::-1] == here
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("bad", ["less", "more", "same"])
+@pytest.mark.parametrize("average", ["less", "more", "same"])
+def test_every_way_two_years_can_change_has_its_sentence(
+    canada: Reference, average: str, bad: str, language: str
+) -> None:
+    """Less in one and more in the other is told as such, never as two bare amounts."""
+    case = f"{average}-{bad}"
+    money = {"average": Money(Decimal(730)), "bad": Money(Decimal(20_000))}
+    said = Speech(canada, language).say(words("risk-option-told", case=case, **money))
+    ways = {"en": ("less", "more"), "fr": ("de moins", "de plus")}[language]
+    for way, word in zip(("less", "more"), ways, strict=True):
+        assert said.count(word) == [average, bad].count(way)
+    assert ("730" in said, "20" in said) == (average != "same", bad != "same")

@@ -34,10 +34,12 @@ def _way(change: Money) -> str:
 
 
 def deductible_told(choice: DeductibleChoice) -> Iterator[Words]:
-    """Yield what the deductible costs or saves, what it keeps, and when it breaks even."""
+    """Yield what the deductible costs or saves, what it changes, and when it breaks even."""
     yield words("risk-deductible-title", name=choice.name)
     yield _premium(choice)
     yield _kept(choice.kept.money)
+    bad = choice.bad.money
+    yield words("risk-deductible-bad", case=_way(bad), amount=abs(bad))
     if choice.break_even is not None:
         yield _break_even(choice, choice.break_even)
 

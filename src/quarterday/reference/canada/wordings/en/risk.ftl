@@ -141,8 +141,12 @@ risk-option-told = { $case ->
     [less-less] With it you would bear about { $average } less in an average year, and about { $bad } less in a 1-in-100 year.
     [less-same] With it you would bear about { $average } less in an average year. In a 1-in-100 year no difference can be told.
     [same-less] With it you would bear about { $bad } less in a 1-in-100 year. In an average year that hardly shows.
-    [same-same] Neither in an average year nor in a 1-in-100 year can a difference be told.
-   *[other] It changes about { $average } in an average year and about { $bad } in a 1-in-100 year.
+    [less-more] With it you would bear about { $average } less in an average year, but about { $bad } more in a 1-in-100 year.
+    [more-less] With it you would bear about { $average } more in an average year, but about { $bad } less in a 1-in-100 year.
+    [more-more] With it you would bear about { $average } more in an average year, and about { $bad } more in a 1-in-100 year.
+    [more-same] With it you would bear about { $average } more in an average year. In a 1-in-100 year no difference can be told.
+    [same-more] With it you would bear about { $bad } more in a 1-in-100 year. In an average year that hardly shows.
+   *[same-same] Neither in an average year nor in a 1-in-100 year can a difference be told.
 }
 risk-not-measured = { $option }. { $why }
 risk-losses = Losses a year on which this choice makes a difference
@@ -165,6 +169,11 @@ risk-deductible-kept = { $case ->
     [less] In an average year you would pay { $amount } less of your losses yourself.
     [more] In an average year you would pay { $amount } more of your losses yourself.
    *[same] In an average year you would pay as much of your losses yourself as now.
+}
+risk-deductible-bad = { $case ->
+    [less] In a 1-in-100 year it would be { $amount } less.
+    [more] In a 1-in-100 year it would be { $amount } more.
+   *[same] In a 1-in-100 year no difference can be told.
 }
 risk-deductible-break-even = It changes up to { $per_loss } of one loss. Both ways cost the same with such a loss { $even }. We expect a loss that it touches { $expected }. { $case ->
     [dearer] Over many years, that speaks for the smaller deductible and its premium.

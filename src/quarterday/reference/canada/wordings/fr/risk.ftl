@@ -141,8 +141,12 @@ risk-option-told = { $case ->
     [less-less] Avec elle, environ { $average } de moins à votre charge dans une année moyenne, et environ { $bad } de moins une année sur 100.
     [less-same] Avec elle, environ { $average } de moins à votre charge dans une année moyenne. Une année sur 100, aucune différence ne se voit.
     [same-less] Avec elle, environ { $bad } de moins à votre charge une année sur 100. Dans une année moyenne, cela se voit à peine.
-    [same-same] Aucune différence ne se voit, ni dans une année moyenne ni une année sur 100.
-   *[other] Elle change environ { $average } dans une année moyenne et environ { $bad } une année sur 100.
+    [less-more] Avec elle, environ { $average } de moins à votre charge dans une année moyenne, mais environ { $bad } de plus une année sur 100.
+    [more-less] Avec elle, environ { $average } de plus à votre charge dans une année moyenne, mais environ { $bad } de moins une année sur 100.
+    [more-more] Avec elle, environ { $average } de plus à votre charge dans une année moyenne, et environ { $bad } de plus une année sur 100.
+    [more-same] Avec elle, environ { $average } de plus à votre charge dans une année moyenne. Une année sur 100, aucune différence ne se voit.
+    [same-more] Avec elle, environ { $bad } de plus à votre charge une année sur 100. Dans une année moyenne, cela se voit à peine.
+   *[same-same] Aucune différence ne se voit, ni dans une année moyenne ni une année sur 100.
 }
 risk-not-measured = { $option }. { $why }
 risk-losses = Sinistres par an où ce choix fait une différence
@@ -165,6 +169,11 @@ risk-deductible-kept = { $case ->
     [less] Dans une année moyenne, { $amount } de moins resteraient à votre charge.
     [more] Dans une année moyenne, { $amount } de plus resteraient à votre charge.
    *[same] Dans une année moyenne, il en resterait autant à votre charge.
+}
+risk-deductible-bad = { $case ->
+    [less] Une année sur 100, ce serait { $amount } de moins.
+    [more] Une année sur 100, ce serait { $amount } de plus.
+   *[same] Une année sur 100, aucune différence ne se voit.
 }
 risk-deductible-break-even = Ce choix change au plus { $per_loss } d'un sinistre. Les deux choix coûtent autant si un tel sinistre arrive { $even }. Nous prévoyons un sinistre touché par ce choix { $expected }. { $case ->
     [dearer] À la longue, cela parle pour la petite franchise et sa prime.
