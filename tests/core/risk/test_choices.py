@@ -234,7 +234,8 @@ def test_the_choice_is_told_in_sentences(larger: Risk, canada: Reference, langua
     plain = [text.replace("\xa0", " ").replace("\u202f", " ").replace("’", "'") for text in said]
     assert plain[:2] == [TITLES[language], PREMIUMS[language]]
     assert len(plain) == 5
-    assert ("19 years" if language == "en" else "19 ans") in plain[3]
+    assert ("19 years" if language == "en" else "19 ans") in plain[4]
+    assert "100" in plain[3]
 
 
 @pytest.mark.parametrize("price", [-400, 0, 150, None])
