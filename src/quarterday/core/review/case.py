@@ -127,9 +127,17 @@ class Case:
             return ()
         return compare(self.expiring, self.offered)
 
+    @cached_property
+    def _parameters(self) -> dict[str, Parameter]:
+        """The parameters that were asked for."""
+        return {}
+
     def parameter(self, id: str) -> Parameter:
         """Return a parameter as in force on the review's day."""
-        return self.reference.parameter(id, self.as_of)
+        found = self._parameters.get(id)
+        if found is None:
+            found = self._parameters[id] = self.reference.parameter(id, self.as_of)
+        return found
 
     def index(self, building: Building) -> IndexRelease:
         """Return the construction index of a building's province as published by the day."""

@@ -16,8 +16,9 @@ import numpy as np
 from quarterday.core.dates import Period
 from quarterday.core.risk.sampling import (
     Sampled,
-    bad_year,
-    change_of_bad_year,
+    Seen,
+    bad_years,
+    changed,
     exact,
     mean_of,
 )
@@ -90,13 +91,15 @@ def compared(
         years.add(simulated(first.model, account, block, effort.years, seed))
         if _is_honest(years.yearly.values(), effort.error):
             break
+    seen = {id: Seen.of(costs, BAD) for id, costs in years.yearly.items()}
     costs = tuple(
-        _cost(t, t.means(None if t is first else first), closed[t.id], years) for t in trials
+        _cost(t, t.means(None if t is first else first), closed[t.id], years, seen[t.id])
+        for t in trials
     )
     return Comparison(
         years=len(years.yearly[first.id]),
         costs=costs,
-        changes={c.id: _change(costs[0], c, years) for c in costs[1:]},
+        changes={c.id: _change(costs[0], c, years, seen) for c in costs[1:]},
     )
 
 
@@ -128,19 +131,19 @@ class _Years:
 
 
 def _is_honest(yearly: Iterable[Floats], error: float) -> bool:
-    bad = (bad_year(costs, one_in) for costs in yearly for one_in in BAD)
+    bad = (found for costs in yearly for found in bad_years(costs, BAD).values())
     return all(b.error <= max(error * b.value, 1.0) for b in bad)
 
 
 def _cost(
-    trial: Trial, means: tuple[float, ...], closed: Together | None, years: _Years
+    trial: Trial, means: tuple[float, ...], closed: Together | None, years: _Years, seen: Seen
 ) -> Cost:  # fmt: skip
     extra = years.extra.get(trial.id)
     mean = sum(means) + (closed.total if closed and extra is None else 0.0)
     return Cost(
         trial=trial,
         mean=_shifted(mean, extra),
-        bad={one_in: bad_year(years.yearly[trial.id], one_in) for one_in in BAD},
+        bad=seen.bad,
         by_peril=means,
     )
 
@@ -152,7 +155,7 @@ def _shifted(mean: float, extra: Floats | None) -> Sampled:
     return Sampled(mean + more.value, mean + more.low, mean + more.high)
 
 
-def _change(base: Cost, other: Cost, years: _Years) -> Change:
+def _change(base: Cost, other: Cost, years: _Years, seen: Mapping[str, Seen]) -> Change:
     pair = [years.extra[c.id] for c in (other, base) if c.id in years.extra]
     if not pair:
         mean = exact(other.mean.value - base.mean.value)
@@ -160,6 +163,5 @@ def _change(base: Cost, other: Cost, years: _Years) -> Change:
         none = np.zeros(1)
         more = years.extra.get(other.id, none) - years.extra.get(base.id, none)
         mean = _shifted(sum(other.by_peril) - sum(base.by_peril), more)
-    yearly = years.yearly
-    bad = {n: change_of_bad_year(yearly[base.id], yearly[other.id], n) for n in BAD}
+    bad = {n: changed(seen[base.id], seen[other.id], n) for n in BAD}
     return Change(mean, bad)

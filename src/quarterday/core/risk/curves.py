@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -137,8 +138,9 @@ def _joined(found: list[_Spans], curves: int) -> tuple[Curve, ...]:
     at_a = np.concatenate([spans.at_a for spans in found])
     at_b = np.concatenate([spans.at_b for spans in found])
     order = np.lexsort((a, curve))
+    begins = np.searchsorted(curve[order], np.arange(curves + 1))
     made = []
-    for number in range(curves):
-        own = order[curve[order] == number]
+    for begin, end in pairwise(begins):
+        own = order[begin:end]
         made.append(Curve(np.append(a[own], b[own[-1:]]), np.append(at_a[own], at_b[own[-1:]])))
     return tuple(made)

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from functools import lru_cache
 
 import numpy as np
 from scipy.special import bdtr, bdtrik
@@ -35,6 +37,7 @@ def exact(value: float) -> Sampled:
     return Sampled(value, value, value)
 
 
+@lru_cache(maxsize=512)
 def binomial_quantile(chance: float, count: int, share: float) -> int:
     """Return the smallest number of successes that ``chance`` of the time is not exceeded."""
     found = int(np.ceil(bdtrik(chance, count, share)))
@@ -48,37 +51,66 @@ def bad_year(costs: Floats, one_in: int) -> Sampled:
     The interval is that of order statistics: it needs no assumption on the distribution (for
     example Conover, Practical Nonparametric Statistics, from memory).
     """
-    count, share = len(costs), 1 - 1 / one_in
-    tail = (1 - CERTAINTY) / 2
+    return bad_years(costs, (one_in,))[one_in]
+
+
+def bad_years(costs: Floats, one_ins: Sequence[int]) -> Mapping[int, Sampled]:
+    """Return bad years of several rarities, each with its interval."""
+    places = {one_in: _places(len(costs), one_in) for one_in in one_ins}
+    lowest = min(min(found) for found in places.values())
+    tail = np.sort(np.partition(costs, lowest)[lowest:])
+    return {
+        one_in: Sampled(*(float(tail[place - lowest]) for place in found))
+        for one_in, found in places.items()
+    }
+
+
+def _places(count: int, one_in: int) -> tuple[int, ...]:
+    """Return where a bad year and the ends of its interval stand among ``count`` sorted years."""
+    share, tail = 1 - 1 / one_in, (1 - CERTAINTY) / 2
     ranks = (
         int(np.ceil(count * share)),
         binomial_quantile(tail, count, share),
         binomial_quantile(1 - tail, count, share) + 1,
     )
-    places = [min(max(rank, 1), count) - 1 for rank in ranks]
-    ordered = np.partition(costs, sorted(set(places)))
-    return Sampled(*(float(ordered[place]) for place in places))
+    return tuple(min(max(rank, 1), count) - 1 for rank in ranks)
+
+
+@dataclass(frozen=True)
+class Seen:
+    """Simulated years of one alternative: its bad years, in all years and in each section."""
+
+    bad: Mapping[int, Sampled]
+    sections: Mapping[int, Floats]
+
+    @classmethod
+    def of(cls, costs: Floats, one_ins: Sequence[int]) -> Seen:
+        """Return the bad years of ``costs``."""
+        parts = np.array_split(costs, SECTIONS)
+        found = [[_quantile(part, one_in) for part in parts] for one_in in one_ins]
+        return cls(
+            bad_years(costs, one_ins),
+            {one_in: np.array(own) for one_in, own in zip(one_ins, found, strict=True)},
+        )
 
 
 def change_of_bad_year(before: Floats, after: Floats, one_in: int) -> Sampled:
-    """Return how a bad year changes over the same simulated years, with its interval.
+    """Return how a bad year changes over the same simulated years, with its interval."""
+    return changed(Seen.of(before, (one_in,)), Seen.of(after, (one_in,)), one_in)
+
+
+def changed(before: Seen, after: Seen, one_in: int) -> Sampled:
+    """Return how a bad year changes between two alternatives over the same simulated years.
 
     The interval is Student's over ten sections of the years, each of which sees both, and as much
     wider as the sections' mean is from the change over all years: where a bad year falls on an
     amount that many years cost, the sections alone would be too sure.
     """
-    value = bad_year(after, one_in).value - bad_year(before, one_in).value
-    parts = [
-        _quantile(b, one_in) - _quantile(a, one_in)
-        for a, b in zip(_sections(before), _sections(after), strict=True)
-    ]
+    value = after.bad[one_in].value - before.bad[one_in].value
+    parts = after.sections[one_in] - before.sections[one_in]
     half = STUDENT * float(np.std(parts, ddof=1)) / SECTIONS**0.5
     half += abs(value - float(np.mean(parts)))
     return Sampled(value, value - half, value + half)
-
-
-def _sections(costs: Floats) -> list[Floats]:
-    return list(np.array_split(costs, SECTIONS))
 
 
 def _quantile(costs: Floats, one_in: int) -> float:

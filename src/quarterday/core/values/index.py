@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
+from functools import lru_cache
 
 from quarterday.core.dates import Quarter, add_years, years_between
 from quarterday.core.figure import Figure, Node, Parameter
@@ -111,7 +112,7 @@ class Curve:
         start, end = self.middles[after - 1], self.middles[after]
         low, high = self.levels[after - 1], self.levels[after]
         part = Decimal((day - start).days) / (end - start).days
-        return low * ((high / low).ln() * part).exp()
+        return low * (_log(high / low) * part).exp()
 
     def _growth(self, day: date, rate: Decimal | None) -> Decimal:
         if rate is None:
@@ -124,7 +125,13 @@ class Curve:
         whole = years_between(self.last, day)
         start, end = add_years(self.last, whole), add_years(self.last, whole + 1)
         part = Decimal((day - start).days) / (end - start).days
-        return (1 + rate) ** whole * ((1 + rate).ln() * part).exp()
+        return (1 + rate) ** whole * (_log(1 + rate) * part).exp()
+
+
+@lru_cache(maxsize=4096)
+def _log(ratio: Decimal) -> Decimal:
+    """Return the natural logarithm: two neighbouring quarters' is asked for again and again."""
+    return ratio.ln()
 
 
 def level(release: IndexRelease, day: date, projected_rate: Decimal | None) -> Level:

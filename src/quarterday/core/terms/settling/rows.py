@@ -20,6 +20,7 @@ Column = NDArray[Any]  # float64, or objects that are all Decimal or all Fractio
 Codes = NDArray[np.int64]
 Flags = NDArray[np.bool_]
 ByItem = tuple[Fraction | None, ...]  # one entry an item; None: the move leaves the item alone
+NOTHING = Fraction(0)
 BLOCK = 1 << 15  # rows whose columns stay in a processor's cache
 
 
@@ -230,7 +231,8 @@ class Numbers:
     def table(self, values: ByItem) -> Column:
         """Return one number an item; nothing for an item that is left alone."""
         if id(values) not in self.made:
-            told = [self.kind.of(value or Fraction(0)) for value in values]
+            nothing = self.kind.of(NOTHING)
+            told = [self.kind.of(value) if value else nothing for value in values]
             self.made[id(values)] = values, np.array(told, dtype=self.kind.dtype)
         return self.made[id(values)][1]
 
