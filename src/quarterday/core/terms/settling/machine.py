@@ -374,8 +374,7 @@ class _Touched:
             return room
         x = runs.sorted(x)
         cap = runs.sorted(cap) if np.ndim(cap) else cap
-        run = np.cumsum(x)
-        run -= (run - x)[runs.start]
+        run = runs.running(x)
         room = np.minimum(run, cap) - np.minimum(run - x, cap)
         return runs.restored(np.minimum(room, x))  # floats: never more than there is
 

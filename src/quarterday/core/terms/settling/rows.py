@@ -21,6 +21,7 @@ Codes = NDArray[np.int64]
 Flags = NDArray[np.bool_]
 ByItem = tuple[Fraction | None, ...]  # one entry an item; None: the move leaves the item alone
 NOTHING = Fraction(0)
+SHORT = 8  # rows of a group that are added up one by one
 BLOCK = 1 << 15  # rows whose columns stay in a processor's cache
 
 
@@ -28,13 +29,15 @@ BLOCK = 1 << 15  # rows whose columns stay in a processor's cache
 class Runs:
     """Rows in groups: ``order`` sorts them (None: sorted already), ``first`` begins each group.
 
-    ``start`` holds for each sorted row the first row of its group. All three are None where every
-    group has one row.
+    ``start`` holds for each sorted row the first row of its group, ``later`` the second rows of all
+    groups, then the third rows and so on, where groups are short. All are None where every group
+    has one row.
     """
 
     order: Codes | None = None
     first: Codes | None = None
     start: Codes | None = None
+    later: tuple[Codes, ...] | None = None
 
     def sorted(self, column: Column) -> Column:
         """Return ``column`` in the order of the groups."""
@@ -47,6 +50,21 @@ class Runs:
         back = np.empty_like(column)
         back[self.order] = column
         return back
+
+    def running(self, column: Column) -> Column:
+        """Return the running total of a sorted column within each group.
+
+        In short groups it is added up by row: one sum over all rows would leave cents of noise in
+        floats once there are many.
+        """
+        if self.later is None:
+            run = np.cumsum(column)
+            run -= (run - column)[self.start]
+            return run
+        run = column.copy()
+        for rows in self.later:
+            run[rows] += run[rows - 1]
+        return run
 
     def over(self, combine: Any, column: Column) -> Column:  # noqa: ANN401 - a NumPy ufunc
         """Return for each row what ``combine`` makes of its whole group."""
@@ -73,7 +91,12 @@ def runs_of(group: Codes, finer: Codes | None = None) -> Runs:
     if begins.all():
         return SINGLE
     first = np.flatnonzero(begins)
-    return Runs(order, first, np.repeat(first, np.diff(np.append(first, len(ranked)))))
+    sizes = np.diff(np.append(first, len(ranked)))
+    longest = int(sizes.max())
+    later = None
+    if longest <= SHORT:
+        later = tuple(first[sizes > place] + place for place in range(1, longest))
+    return Runs(order, first, np.repeat(first, sizes), later)
 
 
 @dataclass(frozen=True)
