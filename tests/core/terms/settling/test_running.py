@@ -1,4 +1,4 @@
-"""Running totals within groups: exact where groups are short, the same as one long sum elsewhere."""
+"""Running totals within groups: exact where groups are short, one long sum elsewhere."""
 
 from __future__ import annotations
 
