@@ -298,22 +298,3 @@ def test_a_change_is_the_difference_of_the_means(trial: TrialOf) -> None:
     assert done.changes["other"].mean.value == pytest.approx(closed)
     assert done.changes["other"].bad[10].value >= 0
     assert "base" not in done.changes
-
-
-def test_curves_of_many_perils_stay_short(trial: TrialOf) -> None:
-    """Forty perils at a building and its contents, with coinsurance and two deductibles.
-
-    Noise in the sums over all of them once split every straight stretch into thousands.
-    """
-    parts = (Layered("building", 0.92, 0.0, WORTH), Layered("contents", 0.08, 0.0, WORTH))
-    perils = tuple(
-        Peril("fire", "hall", 0.01 + n / 1_000, Capped(Lognormal(10 + n / 40, 1.5), WORTH), parts)
-        for n in range(40)
-    )
-    terms = terms_of(
-        "offered",
-        building(700_000, deductible=1_000, coinsurance="0.9"),
-        {"coverage": "contents", "location": "hall", "limit": 66_000, "deductible": 5_000},
-    )
-    assert max(len(curve.at) for curves in trial("a", terms, *perils).curves()
-               for curve in curves) <= 12  # fmt: skip
