@@ -31,7 +31,7 @@ WIDTHS = {"desk": 1280, "phone": 360}
 SHADES = ("light", "dark")
 LANGUAGES = ("en", "fr")
 LOOKS = tuple(product(WIDTHS, SHADES, LANGUAGES))
-PATIENCE = 30.0  # seconds until the server must answer
+PATIENCE = 120.0  # seconds until the server must answer
 Look = tuple[str, str, str]
 
 

@@ -203,6 +203,23 @@ def test_no_query_grows_with_the_book(invented: list[str], signed_in: As) -> Non
     assert max(counts.values()) <= 12, counts
 
 
+def test_a_page_makes_few_standings_itself_and_asks_again_until_all_are_fresh(
+    invented: list[str], signed_in: As
+) -> None:
+    StandingDue.objects.all().delete()
+    Standing.objects.all().delete()
+    browser, looks, is_stale = signed_in("maria"), 0, True
+    while is_stale:
+        before = Standing.objects.count()
+        page = browser.get("/?from=&until=")
+        assert Standing.objects.count() - before <= standings.FEW
+        is_stale = page.context["stale"]
+        assert ('hx-trigger="load delay' in page.content.decode()) == is_stale
+        looks += 1
+    assert looks >= len(invented) // standings.FEW
+    assert Standing.objects.count() == len(ledger.files())
+
+
 def test_with_htmx_only_the_list_comes_and_without_it_the_page(book: None, signed_in: As) -> None:
     browser = signed_in("ann")
     part = browser.get("/?q=ebba", headers={"HX-Request": "true"})

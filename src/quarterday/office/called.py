@@ -22,6 +22,7 @@ from quarterday.core.file.records import (
     EvidenceSent,
     FindingSetAside,
     FormReturned,
+    Organisation,
     PackageBuilt,
     PackageSealed,
     PaymentChoice,
@@ -40,6 +41,7 @@ from quarterday.core.review.review import Review
 from quarterday.core.words import Rate, Term, Words, words
 from quarterday.intake.labels import choice
 from quarterday.office.forms import sheet_of
+from quarterday.office.showing import house
 
 OPTION = "option"
 _CATALOGUES: Mapping[tuple[str, str], str] = {
@@ -134,6 +136,8 @@ def leaf_told(kind: str, path: str, value: Leaf, speech: Speech) -> str:
         return "–"
     if isinstance(value, bool):
         return speech.say(value)
+    if (kind, path) == (Organisation.kind, "office"):
+        return house().offices.get(str(value), str(value))
     part, _, name = path.rpartition(".")
     column = _column(kind, part.partition("[")[0], name or path)
     catalogue = _CATALOGUES.get((kind, path)) or ("language" if path == "language" else "")

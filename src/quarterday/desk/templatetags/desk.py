@@ -27,6 +27,7 @@ from quarterday.desk.filepage import anchor
 from quarterday.intake.labels import choice, field_label
 from quarterday.office import access
 from quarterday.office.forms import columns, sheet_of
+from quarterday.office.showing import house
 from quarterday.papers.chart import Stacked
 
 register = template.Library()
@@ -164,6 +165,8 @@ def record(context: Context, held: Record) -> str:
 
 
 def _field(value: Any, column: Column, kind: str, speech: Speech) -> str:  # noqa: ANN401 - any field
+    if column.field == "office":
+        return house().offices.get(value, value)
     if column.kind == "choice":
         return speech.say(choice(kind, column.field, value))
     if column.kind == "amount":

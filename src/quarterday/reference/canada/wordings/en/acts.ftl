@@ -298,9 +298,9 @@ desk-to-page = Back to the page
 
 mail-ask-subject = { $organisation }, policy { $policy }: request { $number } for the term from { $renewal }
 mail-ask-body = Enclosed is our request on policy { $policy } of { $organisation } for the term from { $renewal }. It asks for { $n ->
-    [one] one change
-   *[other] { $n } changes
-}, each with what stands today.
+    [one] one change, beside what stands today
+   *[other] { $n } changes, each beside what stands today
+}.
 
     Please confirm in writing what you accept and what it costs, or what you need to know first. We are at { $phone }.
 mail-ask-close = { $sender }, { $brokerage }
@@ -308,7 +308,7 @@ desk-ask-mail = Send it by e-mail
 desk-ask-mail-about = The letter is enclosed. What was sent, and where to, is kept with the request.
 desk-ask-mail-do = Send and record
 desk-done-ask-mail = Sent to { $address }, and recorded. The letter is kept.
-desk-ask-where = Sent to
+desk-ask-where = E-mail address
 desk-sealed = sealed
 desk-form-title = { $n ->
     [0] The form changes nothing on file

@@ -298,9 +298,9 @@ desk-to-page = Retour à la page
 
 mail-ask-subject = { $organisation }, police { $policy } : demande { $number } pour la période du { $renewal }
 mail-ask-body = Vous trouverez ci-joint notre demande sur la police { $policy } de { $organisation } pour la période qui commence le { $renewal }. Elle porte sur { $n ->
-    [one] un changement
-   *[other] { $n } changements
-}, chacun avec ce qui est en vigueur.
+    [one] un changement, à côté de ce qui est en vigueur
+   *[other] { $n } changements, chacun à côté de ce qui est en vigueur
+}.
 
     Confirmez-nous par écrit ce que vous acceptez et ce qu'il en coûte, ou ce que vous devez savoir d'abord. On nous joint au { $phone }.
 mail-ask-close = { $sender }, { $brokerage }
@@ -308,7 +308,7 @@ desk-ask-mail = L'envoyer par courriel
 desk-ask-mail-about = La lettre est jointe. Ce qui a été envoyé, et à quelle adresse, est conservé avec la demande.
 desk-ask-mail-do = Envoyer et inscrire
 desk-done-ask-mail = Envoyée à { $address } et inscrite. La lettre est conservée.
-desk-ask-where = Envoyée à
+desk-ask-where = Adresse courriel
 desk-sealed = scellé
 desk-form-title = { $n ->
     [0] Le formulaire ne change rien au dossier
