@@ -18,7 +18,7 @@ from tests.office.conftest import edit
 from tests.office.test_returning import package
 
 from quarterday.catalogue.load import reference
-from quarterday.office import evidence, returning
+from quarterday.office import accepting, evidence, returning
 from quarterday.store import ledger, seals
 
 BACK = date(2026, 12, 3)
@@ -30,7 +30,7 @@ def archive(flagship: str) -> evidence.Archive:
     data = filling.with_pypdf(package(flagship), {"contacts.warden.phone": "705-555-0177"})
     found = returning.read(data, "form.pdf", reference(), BACK)
     assert isinstance(found, tuple)
-    returning.accept(found[0], by="ann")
+    accepting.accept(found[0], by="ann")
     edit(flagship, phone="705-555-0178", name="Zoë Boone")
     ledger.redact(flagship, 2, "asked to be forgotten", by="ann")
     seals.seal()

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import io
 from collections.abc import Mapping
 from datetime import UTC, date, datetime
 from decimal import Decimal
 
 import pytest
-from pikepdf import Pdf, String
+from pikepdf import Name, Pdf, String
 from tests.intake.forms import filling
 from tests.office.conftest import DAY
 
@@ -34,9 +35,10 @@ from quarterday.intake.forms.recognise import Flat
 from quarterday.intake.forms.telling import sentence
 from quarterday.invent.demo.book import HERE as DEMO_DATA
 from quarterday.invent.demo.book import demo_book
-from quarterday.office import packages, returning
+from quarterday.office import accepting, form_questions, packages, returning
+from quarterday.office.accepting import Kept
 from quarterday.office.brand import FILE_NAME, brokerage
-from quarterday.office.returning import Kept, Reading
+from quarterday.office.returning import Reading
 from quarterday.office.trouble import Trouble
 from quarterday.papers.parts import FORMS
 from quarterday.store import ledger, originals
@@ -77,8 +79,10 @@ def write(file: str, record: Record) -> None:
     ledger.append(file, [draft], by="ben", expected_seq=None)
 
 
-def back(data: bytes, answers: Answered, name: str = "form.pdf") -> Reading:
-    filled = filling.with_pypdf(data, answers)
+def back(
+    data: bytes, answers: Answered, name: str = "form.pdf", fill: filling.Fill = filling.with_pypdf
+) -> Reading:
+    filled = fill(data, answers)
     found = returning.read(filled, name, reference(), BACK)
     assert isinstance(found, tuple)
     (one,) = found
@@ -90,7 +94,7 @@ def by_name(reading: Reading) -> dict[str, Proposal]:
 
 
 def take(reading: Reading, *names: str, refuse: tuple[str, ...] = ()) -> Kept:
-    return returning.accept(reading, by="ann", every=not names, take=names, refuse=refuse)
+    return accepting.accept(reading, by="ann", every=not names, take=names, refuse=refuse)
 
 
 def said(reading: Reading, language: str = "en") -> list[str]:
@@ -109,7 +113,7 @@ def test_a_form_nobody_touched_proposes_nothing(every: str) -> None:
 
 
 def test_the_package_of_these_tests_has_every_form(every: str) -> None:
-    stamp, asked = returning.sheet(ledger.load(every), "contacts-form", reference(), DAY, "en")
+    stamp, asked = form_questions.sheet(ledger.load(every), "contacts-form", reference(), DAY, "en")
     assert stamp.file == every
     assert asked
     composed = packages.compose(
@@ -122,7 +126,7 @@ def of_each_form(file: str) -> dict[str, str]:
     """One answer or more to each of the eight forms."""
     held = ledger.load(file)
     contact, building, interest = held.contacts[0], held.buildings[0], held.interests[0]
-    questions = [returning.sheet(held, form, reference(), DAY, "en")[1] for form in FORMS]
+    questions = [form_questions.sheet(held, form, reference(), DAY, "en")[1] for form in FORMS]
     asked = {name: one for part in questions for name, one in part.items()}
     decision = next(name for name in asked if name.startswith("decisions."))
     water = next(n for n, one in asked.items() if n.startswith("water.") and one.options)
@@ -140,9 +144,10 @@ def of_each_form(file: str) -> dict[str, str]:
     }
 
 
-def test_every_form_writes_into_the_file_with_its_origin(every: str) -> None:
+@pytest.mark.parametrize("fill", [filling.with_pypdf, filling.with_pikepdf])
+def test_every_form_writes_into_the_file_with_its_origin(fill: filling.Fill, every: str) -> None:
     answers = of_each_form(every)
-    reading = back(package(every), answers)
+    reading = back(package(every), answers, fill=fill)
     assert {p.name for p in reading.proposals} >= {n for n in answers if "confirmed" not in n}
     assert {p.status for p in reading.proposals} == {"change"}, said(reading)
     kept = take(reading)
@@ -365,6 +370,42 @@ def test_a_decision_without_a_name_is_asked_about(every: str) -> None:
     assert (one.status, one.edit) == ("asks", None)
 
 
+PAID = {"payment.plan": "ten-withdrawals", "payment-form.confirmed.by": "Ida Brandt"}
+
+
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_a_plan_that_is_no_longer_offered_is_told_and_not_taken(every: str, language: str) -> None:
+    """It was printed on the form; since then the insurer takes no instalments any more."""
+    data = package(every)
+    offered = ledger.load(every).terms(ledger.load(every).renewal or DAY, "offered")
+    assert offered is not None
+    write(every, Terms.model_validate({**dict(offered), "instalments_available": False}))
+    reading = back(data, PAID)
+    (one,) = reading.proposals
+    assert (one.status, one.edit) == ("asks", None)
+    assert one.why is not None
+    why = Speech(reference(), language).say(one.why)
+    plan = {"en": "ten monthly withdrawals", "fr": "dix prélèvements mensuels"}[language]
+    assert plan in why
+    with pytest.raises(Trouble):
+        take(reading, "payment.plan")
+    assert ledger.load(every).all(PaymentChoice) == ()
+
+
+def test_a_plan_that_was_never_on_the_form_is_told_and_not_taken(every: str) -> None:
+    with Pdf.open(io.BytesIO(package(every))) as pdf:
+        group = next(f for f in pdf.Root.AcroForm.Fields if str(f.get("/T", "")) == "payment")
+        plan = group.Kids[0]
+        plan.V = Name("/weekly")
+        for widget in plan.Kids:
+            del widget.AS
+        data = filling.saved(pdf)
+    (one,) = back(data, {"payment-form.confirmed.by": "Ida Brandt"}).proposals
+    assert (one.status, one.edit, one.said) == ("asks", None, "weekly")
+    assert one.why is not None
+    assert "weekly" in Speech(reference(), "en").say(one.why)
+
+
 def test_a_form_of_another_organisation_is_refused_where_it_was_not_expected(every: str) -> None:
     with pytest.raises(Trouble) as refused:
         returning.read(package(every), "form.pdf", reference(), BACK, expected="HW-1001")
@@ -465,8 +506,8 @@ def test_interests_can_be_added(every: str) -> None:
 def test_each_answer_is_credited_to_who_signed_the_form_it_stands_on(every: str) -> None:
     """A building's valve stands on the water form, a training day on the abuse declaration."""
     held = ledger.load(every)
-    water = returning.sheet(held, "water-form", reference(), DAY, "en")[1]
-    abuse = returning.sheet(held, "abuse-form", reference(), DAY, "en")[1]
+    water = form_questions.sheet(held, "water-form", reference(), DAY, "en")[1]
+    abuse = form_questions.sheet(held, "abuse-form", reference(), DAY, "en")[1]
     valve = next(n for n in water if n.startswith("buildings.") and n.endswith("backwater_valve"))
     training = next(n for n in abuse if n.startswith("operations."))
     other = "no" if water[valve].printed == "yes" else "yes"
@@ -489,7 +530,7 @@ def test_each_answer_is_credited_to_who_signed_the_form_it_stands_on(every: str)
 
 def test_pages_of_one_form_taken_out_are_that_form_and_nobody_else_s(every: str) -> None:
     """The water form asks of buildings too: it is not taken for the statement of values."""
-    water = returning.sheet(ledger.load(every), "water-form", reference(), DAY, "en")[1]
+    water = form_questions.sheet(ledger.load(every), "water-form", reference(), DAY, "en")[1]
     valve = next(n for n in water if n.startswith("buildings."))
     other = "no" if water[valve].printed == "yes" else "yes"
     filled = filling.with_pypdf(package(every), {valve: other, "water-form.confirmed.by": "Wanda"})
@@ -509,7 +550,7 @@ def test_a_new_interest_keeps_every_field_that_the_form_asks(every: str) -> None
         "location": building, "reference": "L-77", "item": "A copier", "amount": "4,200",
     }  # fmt: skip
     named = {f"interests.new-1.{field}": said for field, said in told.items()}
-    asked = returning.sheet(ledger.load(every), "interests-form", reference(), DAY, "en")[1]
+    asked = form_questions.sheet(ledger.load(every), "interests-form", reference(), DAY, "en")[1]
     assert {n for n in asked if n.startswith("interests.new-1.")} == set(named)
     take(back(package(every), named))
     added = ledger.load(every).get(Interest, "harbour-copiers")

@@ -15,7 +15,7 @@ from quarterday.core.file.records import (
     PaymentChoice,
     Record,
 )
-from quarterday.core.premium.instalments import check_choice
+from quarterday.core.premium.instalments import check_offered
 from quarterday.core.review.review import Review
 from quarterday.core.terms.agreed import option_id
 from quarterday.core.words import words
@@ -134,11 +134,11 @@ def questions(file: File, done: Review) -> frozenset[str]:
 def choose_payment(
     person: Signer, file: File, done: Review, *, plan: str, by: str, on: date, seen: int | None
 ) -> tuple[Entry, ...]:
-    """Record how the organisation pays; Trouble when its insurer has no such plan."""
+    """Record how the organisation pays; Trouble when no such plan was offered."""
     if on > done.as_of:
         raise Trouble(words("acts-future", day=on))
     terms = file.terms(done.renewal, "issued") or file.terms(done.renewal, "offered")
-    wrong = check_choice(plan, terms.insurer if terms else None, reference_in_use())
+    wrong = check_offered(plan, terms, file.organisation.province, reference_in_use())
     if wrong is not None:
         raise Trouble(wrong)
     record = made(PaymentChoice, renewal=done.renewal, plan=_said(plan), chosen_on=on,

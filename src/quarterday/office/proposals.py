@@ -9,7 +9,8 @@ from quarterday.core.words import words
 from quarterday.intake.forms.propose import Proposal
 from quarterday.intake.forms.recognise import Flat
 from quarterday.intake.forms.telling import sentence, value
-from quarterday.office.returning import Kept, Reading, flat_notes
+from quarterday.office.accepting import Kept
+from quarterday.office.returning import Reading, flat_notes
 
 Plain = dict[str, Any]
 

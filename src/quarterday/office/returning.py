@@ -1,27 +1,18 @@
-"""Forms that come home: read, compared with the file, taken or refused, and kept."""
+"""Forms that come home: recognised, read, and compared with the file as it stands."""
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
 
-from django.db import transaction
-
 from quarterday.catalogue.speech import Speech
-from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.fold import File, fold
 from quarterday.core.file.records import FormReturned, PackageBuilt
 from quarterday.core.reference import Reference
-from quarterday.core.review.case import Case
-from quarterday.core.review.review import review, review_of
 from quarterday.core.words import Term, Words, words
-from quarterday.intake.assemble import BadField
-from quarterday.intake.forms.edits import ACT, drafts
 from quarterday.intake.forms.peek import Looked, look
 from quarterday.intake.forms.propose import (
-    Asked,
-    Confirmed,
     Context,
     Proposal,
     Proposed,
@@ -35,16 +26,11 @@ from quarterday.intake.forms.recognise import (
     Unstamped,
     recognise,
 )
-from quarterday.office.showing import house
+from quarterday.office.form_questions import questions, sheet, titles
 from quarterday.office.trouble import Trouble
-from quarterday.papers.fields import field_parts
-from quarterday.papers.package import PAPERS
 from quarterday.papers.parts import FORMS
-from quarterday.papers.setting import Setting
-from quarterday.store import ledger, originals, seals
+from quarterday.store import ledger
 from quarterday.store.refusals import UnknownFile
-
-_LANGUAGES = ("en", "fr")
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,15 +59,6 @@ class Reading:
     def proposals(self) -> tuple[Proposal, ...]:
         """The proposals, in the order of the form."""
         return self.proposed.proposals
-
-
-@dataclass(frozen=True, slots=True)
-class Kept:
-    """What accepting wrote: the entries, and the names of what was taken and refused."""
-
-    entries: tuple[Entry, ...]
-    taken: tuple[str, ...]
-    refused: tuple[str, ...]
 
 
 def read(
@@ -126,16 +103,6 @@ def flat_notes(flat: Flat) -> Iterator[Words]:
     without = [str(n) for n in range(1, flat.looked.pages + 1) if n not in flat.codes]
     if flat.codes and without:
         yield words("returns-flat-no-code", pages=tuple(without), n=len(without))
-
-
-def titles(reference: Reference) -> Mapping[str, tuple[str, ...]]:
-    """Return the printed names of each form in both languages."""
-    speeches = [Speech(reference, language) for language in _LANGUAGES]
-    return {id: tuple(_printed(s, id) for s in speeches) for id in FORMS}
-
-
-def _printed(speech: Speech, form: str) -> str:
-    return speech.say(words("paper-name", paper=Term("paper", form)))
 
 
 def _reading(
@@ -198,31 +165,6 @@ def _marks(looked: Looked) -> Iterator[Words]:
         yield words(f"returns-holds-{mark}", name=looked.name)
 
 
-def questions(
-    file: File, reference: Reference, stamp: Stamp, as_of: date, forms: Iterable[str],
-    *, enclosed: bool = False,
-) -> Mapping[str, Asked]:  # fmt: skip
-    """Return every question that ``forms`` put, by the name of its field.
-
-    ``enclosed`` leaves out the forms that the package of that day does not have.
-    """
-    case = Case(file, reference, as_of)
-    done = review_of(case)
-    setting = Setting(done, case, house(), stamp.language, stamp.version, as_of, None)
-    papers = {paper.id: paper for paper in PAPERS}
-    found: dict[str, Asked] = {}
-    for form in forms:
-        if form not in papers or (enclosed and papers[form].reason(setting) is None):
-            continue
-        before = len(setting.fields.described)
-        papers[form].data(setting)
-        for one in setting.fields.described[before:]:
-            parts = field_parts(one.name)
-            label = one.tip.replace("?:", "?").replace("?\u00a0:", "?")
-            found[one.name] = Asked(form, one.name, parts, label, one.value, one.options)
-    return found
-
-
 def _beside(context: Context, looked: Looked | None, notes: Iterable[Words]) -> Reading:
     proposed = propose(context)
     document = looked.document if looked else ""
@@ -265,121 +207,3 @@ def enter(  # noqa: PLR0913 - what is typed in has these parts
     context = Context(stamp, printed | said, asked, now, now, reference, day)
     looked = look(*scan) if scan else None
     return replace(_beside(context, looked, ()), person=person)
-
-
-def sheet(
-    file: File, form: str, reference: Reference, day: date, language: str
-) -> tuple[Stamp, Mapping[str, Asked]]:
-    """Return the questions of one form as it would be printed today, to type its answers beside.
-
-    Trouble when there is no such form, or nothing in it to ask.
-    """
-    if form not in FORMS:
-        raise Trouble(words("returns-no-form", form=form[:80], forms=tuple(FORMS)))
-    done = review(file, reference, day)
-    stamp = Stamp.model_validate(
-        {"file": file.id, "renewal": done.renewal, "language": language, "version": 1,
-         "seq": file.seq}
-    )  # fmt: skip
-    return stamp, questions(file, reference, stamp, day, [form])
-
-
-def accept(
-    reading: Reading,
-    *,
-    by: str,
-    every: bool = True,
-    take: Collection[str] = (),
-    refuse: Collection[str] = (),
-) -> Kept:
-    """Take answers into the file, keep the document, and record that the form came back.
-
-    ``every`` takes all that is clear; ``take`` names more, which were asked; ``refuse`` names what
-    is left out and stays refused. Conflict when a record was changed since the reading. What was
-    taken before is not written again.
-    """
-    _known(reading, (*take, *refuse))
-    refused = tuple(p.name for p in reading.proposals if _is_named(p, refuse))
-    chosen = [p for p in reading.proposals if _is_taken(p, every, take) and p.name not in refused]
-    names = {p.name for p in chosen}
-    chosen = [p for p in chosen if not p.needs or p.needs in names]
-    try:
-        new = list(_drafts(reading, chosen))
-    except BadField as bad:
-        raise Trouble(bad.cell.what) from bad
-    taken = tuple(p.name for p in chosen)
-    with transaction.atomic():
-        document = _keep(reading)
-        new += _returned(reading, document, taken, refused)
-        entries = ledger.append(reading.file, new, by=by, expected_seq=reading.seen) if new else ()
-    if entries:
-        seals.seal()
-    return Kept(entries, taken, refused)
-
-
-def _is_named(proposal: Proposal, names: Collection[str]) -> bool:
-    return any(proposal.name == n or proposal.name.startswith(f"{n}.") for n in names)
-
-
-def _is_taken(proposal: Proposal, every: bool, take: Collection[str]) -> bool:
-    clear = every and proposal.status == "change"
-    return proposal.edit is not None and (clear or _is_named(proposal, take))
-
-
-def _known(reading: Reading, names: Iterable[str]) -> None:
-    for name in names:
-        if not any(_is_named(p, [name]) for p in reading.proposals):
-            raise Trouble(words("returns-no-proposal", name=name[:80]))
-    stuck = [p for p in reading.proposals if p.name in names and p.edit is None]
-    if stuck:
-        why = stuck[0].why or words("returns-nothing")
-        raise Trouble(words("returns-cannot-take", label=stuck[0].label, why=why))
-
-
-def _origin(reading: Reading) -> Origin:
-    looked = reading.looked
-    return Origin(
-        way="form", document=looked.document if looked else None,
-        name=looked.name if looked else "", person=reading.person,
-    )  # fmt: skip
-
-
-def _drafts(reading: Reading, chosen: Iterable[Proposal]) -> Iterator[Draft]:
-    taken = [(p.name, p.edit) for p in chosen if p.edit is not None]
-    yield from drafts(ledger.load(reading.file), taken, _origin(reading))
-
-
-def _keep(reading: Reading) -> str | None:
-    looked = reading.looked
-    return originals.put(looked.data, looked.name[:200]) if looked else None
-
-
-def _returned(
-    reading: Reading, document: str | None, taken: tuple[str, ...], refused: tuple[str, ...]
-) -> Iterator[Draft]:
-    """Yield the record that each form which was filled in came back, unless it says so already."""
-    if document is None:
-        return
-    form_of = {p.name: p.form for p in reading.proposals}
-    for form in reading.proposed.filled:
-        who = reading.proposed.confirmed.get(form, Confirmed())
-        before = reading.kept.get(form)
-        record = FormReturned(
-            renewal=reading.stamp.renewal, form=form, document=document,
-            returned_on=before.returned_on if before else reading.day,
-            by=who.by or None, role=who.role or None, signed_on=who.on,
-            taken=_joined(before.taken if before else (), taken, form_of, form),
-            refused=tuple(
-                name for name in _joined(before.refused if before else (), refused, form_of, form)
-                if name not in taken
-            ),
-        )  # fmt: skip
-        if record != before:
-            yield Draft(ACT, record.kind, record.key, record.body(), _origin(reading))
-
-
-def _joined(
-    before: tuple[str, ...], names: tuple[str, ...], form_of: Mapping[str, str], form: str
-) -> tuple[str, ...]:
-    own = (name for name in names if form_of[name] == form)
-    return tuple(dict.fromkeys((*before, *own)))

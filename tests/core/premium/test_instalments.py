@@ -23,6 +23,7 @@ from quarterday.core.premium.instalments import (
     Schedule,
     bill,
     check_choice,
+    check_offered,
     cost,
     plans_of,
     schedule,
@@ -274,3 +275,28 @@ def test_a_plan_of_another_insurer_is_refused_with_those_that_it_takes(
     none = check_choice("weekly", "Larkmoor", known)
     assert none is not None
     assert none.id == "acts-no-plan"
+
+
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_only_what_was_offered_can_be_chosen(canada: Reference, terms: Make, language: str) -> None:
+    """At once always; a plan where the terms come with instalments and it fits them."""
+    offered = terms((premium("9000"),), instalments_available=True)
+    bare = terms((premium("9000"),), instalments_available=False)
+    silent = terms((premium("9000"),), instalments_available=None)
+    free = terms((premium("0"),), instalments_available=True)
+    assert check_offered("three-cheques", offered, "ON", canada) is None
+    for each in (offered, bare, silent, free, None):
+        assert check_offered(AT_ONCE, each, "ON", canada) is None
+    why = {
+        "instalments-not-offered": (bare, silent, None), "instalments-not-possible": (free,),
+    }  # fmt: skip
+    for id, those in why.items():
+        for each in those:
+            wrong = check_offered("three-cheques", each, "ON", canada)
+            assert wrong is not None
+            assert wrong.id == id
+            name = canada.plans["three-cheques"].name
+            assert (name.en if language == "en" else name.fr) in Speech(canada, language).say(wrong)
+    unknown = check_offered("weekly", offered, "ON", canada)
+    assert unknown is not None
+    assert unknown.id == "acts-no-plan"

@@ -12,7 +12,7 @@ from quarterday.api.asking import asked
 from quarterday.api.declaring import acts
 from quarterday.api.shapes import papers as shapes
 from quarterday.intake.forms.recognise import Flat
-from quarterday.office import access, proposals, returning, standings, uploads
+from quarterday.office import accepting, access, proposals, returning, standings, uploads
 from quarterday.office.demo_people import today
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.returning import Reading
@@ -50,7 +50,7 @@ def accept(request: HttpRequest, token: str, sent: inputs.Taken) -> dict[str, An
     found = _read(person, token)
     done = []
     for one in () if isinstance(found, Flat) else found:
-        kept = returning.accept(
+        kept = accepting.accept(
             one, by=person.signed, every=sent.every, take=sent.take, refuse=sent.refuse
         )
         standings.refresh(reference_in_use(), today(), of=[one.file])

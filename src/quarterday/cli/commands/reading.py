@@ -18,7 +18,8 @@ from quarterday.core.words import Term, words
 if TYPE_CHECKING:
     from quarterday.intake.forms.propose import Asked, Proposal
     from quarterday.intake.forms.recognise import Flat
-    from quarterday.office.returning import Kept, Reading
+    from quarterday.office.accepting import Kept
+    from quarterday.office.returning import Reading
 
 Plain = dict[str, Any]
 
@@ -48,7 +49,7 @@ def read(
 ) -> None:  # fmt: skip
     """Read returned forms (PDF), or with --enter type in one that came back on paper."""
     from quarterday.intake.forms.recognise import Flat
-    from quarterday.office import returning
+    from quarterday.office import accepting
 
     screen = screen_of(context)
     if form and file and not answers:
@@ -64,7 +65,7 @@ def read(
             continue
         kept = None
         if accept or take or refuse:
-            kept = returning.accept(one, by=by, every=accept, take=take, refuse=refuse)
+            kept = accepting.accept(one, by=by, every=accept, take=take, refuse=refuse)
         results.append(_show(screen, one, kept, as_json))
     if as_json:
         screen.json(results)
@@ -120,11 +121,11 @@ def _side_by_side(
 
 
 def _asked(screen: Screen, file: str, forms: Iterable[str], as_of: date) -> list[Asked]:
-    from quarterday.office import returning
+    from quarterday.office.form_questions import sheet
     from quarterday.store import ledger
 
     held = ledger.load(file)
-    sheets = (returning.sheet(held, f, screen.reference, as_of, screen.language) for f in forms)
+    sheets = (sheet(held, f, screen.reference, as_of, screen.language) for f in forms)
     return [one for _, asked in sheets for one in asked.values()]
 
 
@@ -168,10 +169,10 @@ def _typed(
 
 
 def _questions(screen: Screen, file: str, form: str, as_of: date, as_json: bool) -> None:
-    from quarterday.office import returning
+    from quarterday.office.form_questions import sheet
     from quarterday.store import ledger
 
-    _, asked = returning.sheet(ledger.load(file), form, screen.reference, as_of, screen.language)
+    _, asked = sheet(ledger.load(file), form, screen.reference, as_of, screen.language)
     if as_json:
         screen.json({name: one.printed for name, one in asked.items()})
         return

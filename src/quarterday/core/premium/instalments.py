@@ -276,6 +276,26 @@ def check_choice(plan: str, insurer: str | None, reference: Reference) -> Words 
                  count=len(names))  # fmt: skip
 
 
+def check_offered(
+    plan: str, terms: Terms | None, province: str, reference: Reference
+) -> Words | None:
+    """Return why a plan was not offered with ``terms``, as a sentence; None when it was.
+
+    Paying at once is always possible. ``terms`` None: nothing was offered.
+    """
+    wrong = check_choice(plan, terms.insurer if terms else None, reference)
+    if wrong is not None or plan == AT_ONCE:
+        return wrong
+    named = plan_name(reference.plans[plan])
+    if terms is None or not terms.instalments_available:
+        return words("instalments-not-offered", plan=named)
+    try:
+        schedule(reference.plans[plan], bill(terms, province, reference))
+    except Unusable as refused:
+        return words("instalments-not-possible", plan=named, why=refused.words)
+    return None
+
+
 def schedules(terms: Terms, province: str, reference: Reference) -> Mapping[str, Schedule]:
     """Return every plan of the terms' insurer that fits them, by id, the cheapest first.
 

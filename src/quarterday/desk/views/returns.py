@@ -19,10 +19,20 @@ from quarterday.core.file.records import FormReturned
 from quarterday.core.words import Term, words
 from quarterday.desk.request import DeskRequest
 from quarterday.intake.forms.recognise import Flat
-from quarterday.office import access, picturing, proposals, returning, standings, uploads
+from quarterday.office import (
+    accepting,
+    access,
+    form_questions,
+    picturing,
+    proposals,
+    returning,
+    standings,
+    uploads,
+)
+from quarterday.office.accepting import Kept
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.picturing import Pictured
-from quarterday.office.returning import Kept, Reading
+from quarterday.office.returning import Reading
 from quarterday.office.trouble import Trouble
 from quarterday.papers.parts import FORMS
 
@@ -77,7 +87,7 @@ def _accept(request: DeskRequest, reading: Reading) -> Kept:
         what: [p.name for p in reading.proposals if request.POST.get(f"p-{p.name}") == what]
         for what in (TAKE, REFUSE)
     }
-    return returning.accept(
+    return accepting.accept(
         reading, by=request.person.signed, every=request.POST.get("every") == "yes",
         take=chosen[TAKE], refuse=chosen[REFUSE],
     )  # fmt: skip
@@ -179,7 +189,9 @@ def by_hand(request: DeskRequest, file: str, form: str) -> HttpResponse:
     held = access.open_file(request.person, file, "edit")
     if form not in FORMS:
         raise Http404
-    _, asked = returning.sheet(held, form, reference_in_use(), request.today, _language(request))
+    _, asked = form_questions.sheet(
+        held, form, reference_in_use(), request.today, _language(request)
+    )
     step = request.POST.get("step", "")
     if step not in {"read", "accept"}:
         return _sheet(request, held, form, {name: one.printed for name, one in asked.items()})
@@ -220,7 +232,9 @@ def _scan(request: DeskRequest) -> str:
 
 
 def _sheet(request: DeskRequest, held: File, form: str, said: Mapping[str, str]) -> HttpResponse:
-    _, asked = returning.sheet(held, form, reference_in_use(), request.today, _language(request))
+    _, asked = form_questions.sheet(
+        held, form, reference_in_use(), request.today, _language(request)
+    )
     told = {
         "file": held,
         "form": form,

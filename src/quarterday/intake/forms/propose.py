@@ -27,7 +27,7 @@ from quarterday.core.file.records import (
     Terms,
 )
 from quarterday.core.file.records.terms import Coverage
-from quarterday.core.premium.instalments import AT_ONCE
+from quarterday.core.premium.instalments import check_offered
 from quarterday.core.reference import Reference
 from quarterday.core.words import Words, words
 from quarterday.intake.assemble import BadField
@@ -366,14 +366,19 @@ def _decision(read: _Read, text: str) -> Iterator[Proposal]:
 
 
 def _payment(read: _Read, text: str) -> Iterator[Proposal]:
-    """Propose how the organisation pays."""
-    renewal = read.context.stamp.renewal
+    """Propose how the organisation pays: at once, or by a plan that was offered."""
+    context = read.context
+    renewal, file = context.stamp.renewal, context.now
     start = {"renewal": renewal, "chosen_on": read.day, "by": read.who.by}
-    known = text == AT_ONCE or text in read.context.reference.plans
     edit = Edit(PaymentChoice, str(renewal), {"plan": text, **start}, start)
+    terms = file.terms(renewal, "issued") or file.terms(renewal, "offered")
+    wrong = check_offered(text, terms, file.organisation.province, context.reference)
     for made in _said(read, edit, "plan"):
-        why = words("returns-no-plan", said=text[:60])
-        yield made if known else replace(made, status="asks", why=why, edit=None)
+        if wrong is None:
+            yield made
+        else:
+            why = words("returns-no-plan", why=wrong)
+            yield replace(made, status="asks", why=why, edit=None)
 
 
 def _said(read: _Read, edit: Edit, name: str) -> Iterator[Proposal]:

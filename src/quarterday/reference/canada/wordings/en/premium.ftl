@@ -26,6 +26,8 @@ instalments-deposit-above = The deposit of { $deposit } is more than the premium
 instalments-after-term = The last payment of this plan falls due on { $due }, and cover ends on { $end }. Choose fewer payments or a shorter interval.
 instalments-one-deposit = A plan needs one deposit. Give "deposit" in dollars or "deposit_rate" as a ratio, and not both.
 instalments-no-plan = There is no plan "{ $plan }". Write one of: { $known }.
+instalments-not-offered = "{ $plan }" was not offered for this renewal: no instalments come with its terms. Pay at once, or ask the insurer and add to the terms that it takes them.
+instalments-not-possible = "{ $plan }" cannot be used for this renewal. { $why }
 instalments-not-theirs = { $insurer } does not take "{ $plan }". { $count ->
     [0] It has no plan that we know: ask it.
     [one] Choose { $plans }, or pay at once.

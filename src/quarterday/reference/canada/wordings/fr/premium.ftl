@@ -26,6 +26,8 @@ instalments-deposit-above = L'acompte de { $deposit } dépasse la prime de { $pr
 instalments-after-term = Le dernier versement de ce plan tombe le { $due }, alors que l'assurance prend fin le { $end }. Choisissez moins de versements ou un intervalle plus court.
 instalments-one-deposit = Un plan comporte un seul acompte. Donnez « deposit » en dollars ou « deposit_rate » en proportion, pas les deux.
 instalments-no-plan = Le plan « { $plan } » n'existe pas. Écrivez l'un de ceux-ci : { $known }.
+instalments-not-offered = « { $plan } » n'a pas été offert pour ce renouvellement : ses conditions ne prévoient pas de versements. Payez en une fois, ou demandez à l'assureur et inscrivez aux conditions qu'il les accepte.
+instalments-not-possible = « { $plan } » ne peut pas servir pour ce renouvellement. { $why }
 instalments-not-theirs = { $insurer } n'accepte pas le plan « { $plan } ». { $count ->
     [0] Nous ne lui connaissons aucun plan : demandez-lui.
     [one] Choisissez { $plans }, ou payez en une fois.
