@@ -160,3 +160,18 @@ def test_it_is_to_be_read_in_both_languages(archive: evidence.Archive, language:
     assert "<" not in found[f"README.{language}.txt"].decode()
     removed = {"en": "removed on lawful request", "fr": "retiré à la suite d'une demande"}
     assert removed[language] in history
+
+
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [("en", ("Telephone: 705-555-0141", ": yes")), ("fr", ("Téléphone : 705-555-0141", " : oui"))],
+)
+def test_the_history_calls_fields_as_people_do(
+    language: str, words: tuple[str, ...], archive: evidence.Archive
+) -> None:
+    with zipfile.ZipFile(io.BytesIO(archive.data)) as parts:
+        told = parts.read(f"history.{language}.txt").decode()
+    for one in words:
+        assert one in told.replace("\u00a0", " ")
+    assert "is_key" not in told
+    assert "True" not in told

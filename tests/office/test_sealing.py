@@ -186,6 +186,38 @@ def test_one_changed_byte_is_reported(place: float, sealed: bytes) -> None:
     assert verdict.compared is not None or not verdict.is_sound
 
 
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_a_file_that_was_only_written_anew_is_not_said_to_be_filled_in(
+    sealed: bytes, language: str
+) -> None:
+    verdict = judged(filling.changed(sealed, lambda _: None))
+    assert (verdict.state, verdict.is_sound) == ("rewritten", True)
+    assert verdict.compared is not None
+    assert verdict.compared.filled == ()
+    told = said(verdict, language)
+    assert {"en": "not those that were sealed", "fr": "ne sont pas ceux"}[language] in told
+    assert {"en": "filled in", "fr": "remplis"}[language] not in told
+
+
+def test_a_lost_page_is_told_with_the_counts_and_not_as_every_page_after_it(sealed: bytes) -> None:
+    with pikepdf.open(io.BytesIO(sealed)) as pdf:
+        count = len(pdf.pages)
+    told = said(judged(filling.changed(sealed, _lost_page)))
+    assert f"The document has {count - 1} pages; {count} were sent." in told
+    assert "The first that differs is page 4." in told
+    assert "pages differ" not in told
+
+
+def test_what_does_not_belong_is_told_with_the_document_s_name(sealed: bytes) -> None:
+    told = said(judged(filling.changed(sealed, filling.with_script)))
+    assert "package.pdf holds a program." in told
+
+
+def test_a_scan_of_a_sealed_package_is_strange_and_not_broken(sealed: bytes) -> None:
+    """Pages that are pictures: JPEG, which only a picture's own reader unpacks."""
+    assert judged(filling.scanned(sealed, 1)).state == "strange"
+
+
 def test_a_page_added_behind_the_seal_is_an_alteration(sealed: bytes) -> None:
     from pypdf import PdfWriter
 

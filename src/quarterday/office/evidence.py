@@ -20,11 +20,12 @@ from quarterday.catalogue.load import place_folder
 from quarterday.catalogue.speech import Speech
 from quarterday.catalogue.text import read_text
 from quarterday.core.file.chain import Head
-from quarterday.core.file.difference import flat
+from quarterday.core.file.difference import Leaf, flat
 from quarterday.core.file.entry import Entry, Origin
 from quarterday.core.file.fold import fold
 from quarterday.core.reference import Reference
 from quarterday.core.words import Term, words
+from quarterday.intake.labels import field_label
 from quarterday.office.redacting import documents
 from quarterday.store import ledger, originals
 from quarterday.store.seals import sealed_heads
@@ -119,9 +120,26 @@ def _told(entry: Entry, speech: Speech) -> str:
         origin=speech.origin(entry.origin, entry.recorded_at.date()),
     )  # fmt: skip
     gone = "evidence-redacted" if entry.is_redacted else "evidence-withdrawn"
-    facts = [speech.named(name, str(value)) for name, value in flat(entry.body).items()]
+    facts = [
+        speech.named(_called(name, entry.kind, speech), _valued(value, speech))
+        for name, value in flat(entry.body).items()
+    ]
     lines = facts or [speech.say(words(gone))]
     return "\n".join((speech.say(said), *(f"    {line}" for line in lines)))
+
+
+def _called(path: str, kind: str, speech: Speech) -> str:
+    """Return what people call a field; what it is part of stays before it, as the entry has it."""
+    above, dot, name = path.rpartition(".")
+    label = field_label(name, kind)
+    called = speech.say(label) if speech.can_say(label.id) else name
+    return f"{above}{dot}{called}"
+
+
+def _valued(value: Leaf, speech: Speech) -> str:
+    if isinstance(value, bool):
+        return speech.say(words("yes" if value else "no"))
+    return "" if value is None else str(value)
 
 
 def _readme(id: str, entries: tuple[Entry, ...], speech: Speech) -> str:

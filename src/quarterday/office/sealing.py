@@ -299,11 +299,12 @@ def _kept(here: Looked) -> Looked | None:
 
 def sentences(verdict: Verdict, name: str) -> tuple[Words, ...]:
     """Return what to tell of a document."""
-    told = [words(f"seal-{verdict.state}", name=name)]
+    filled = len(verdict.compared.filled) if verdict.compared else 0
+    told = [words(f"seal-{verdict.state}", name=name, n=filled)]
     if verdict.signer:
         told.append(_by(verdict))
     if verdict.compared:
-        told += _where(verdict.compared)
+        told += _where(verdict.compared, name)
     return tuple(told)
 
 
@@ -315,14 +316,17 @@ def _by(verdict: Verdict) -> Words:
     return words(id, signer=verdict.signer, day=moment.date(), time=f"{moment:%H:%M}")
 
 
-def _where(told: Compared) -> list[Words]:
+def _where(told: Compared, name: str) -> list[Words]:
     found = []
-    if told.pages:
+    then, now = told.counts
+    if told.pages and then != now:
+        found.append(words("seal-page-count", then=then, now=now, first=str(told.pages[0])))
+    elif told.pages:
         pages = tuple(str(page) for page in told.pages[:10])
         found.append(words("seal-pages", n=len(told.pages), pages=pages))
     if told.other_fields:
         found.append(words("seal-fields", n=len(told.other_fields), names=told.other_fields[:5]))
-    found += [words(f"returns-holds-{mark}", name="") for mark in told.marks]
+    found += [words(f"returns-holds-{mark}", name=name) for mark in told.marks]
     if told.filled:
         found.append(words("seal-filled-in", n=len(told.filled), names=told.filled[:5]))
     return found

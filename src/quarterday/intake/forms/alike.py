@@ -11,13 +11,15 @@ from quarterday.intake.forms.peek import Cell, Looked
 class Compared:
     """Where two documents differ: pages by number, fields filled, fields come or gone, marks.
 
-    ``marks`` are what only the second holds that no form of ours has.
+    ``marks`` are what only the second holds that no form of ours has; ``counts`` how many pages
+    each of the two has.
     """
 
     pages: tuple[int, ...]
     filled: tuple[str, ...]
     other_fields: tuple[str, ...]
     marks: tuple[str, ...]
+    counts: tuple[int, int] = (0, 0)
 
     @property
     def only_filled(self) -> bool:
@@ -37,6 +39,7 @@ def compared(kept: Looked, other: Looked) -> Compared:
         tuple(sorted(name for name in both if before[name] != after[name])),
         tuple(sorted(before.keys() ^ after.keys())),
         tuple(sorted(set(other.marks) - set(kept.marks))),
+        (kept.pages, other.pages),
     )
 
 

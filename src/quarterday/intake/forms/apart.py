@@ -217,8 +217,16 @@ class _Digests:
         named = sorted(key for key in thing.keys() if key not in self.LEFT_OUT)  # noqa: SIM118
         told = [f"{key} {self._of(thing.get(key), depth + 1)}" for key in named]
         if isinstance(thing, pikepdf.Stream):
-            told.append(hashlib.sha256(thing.read_bytes()).hexdigest())
+            told.append(hashlib.sha256(_unpacked(thing)).hexdigest())
         return _hashed("\n".join(told))
+
+
+def _unpacked(stream: pikepdf.Stream) -> bytes:
+    """Return what a stream holds; as it is packed where only a picture's own reader unpacks it."""
+    try:
+        return stream.read_bytes()
+    except pikepdf.PdfError:
+        return stream.read_raw_bytes()
 
 
 def _plain(thing: object) -> str:

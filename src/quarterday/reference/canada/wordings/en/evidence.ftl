@@ -4,7 +4,10 @@
 
 seal-intact = { $name }: sealed, and not a byte was changed since.
 seal-filled = { $name }: sealed, then only filled in. The pages are as they were sealed.
-seal-rewritten = { $name } has no seal that holds. Beside the package that is kept here, only fields were filled in; the pages are the same.
+seal-rewritten = { $name } has no seal that holds: its bytes are not those that were sealed. { $n ->
+    [0] Even so, its pages, and what its fields hold, are those of the package that is kept here.
+   *[other] Beside the package that is kept here, only fields were filled in; the pages are the same.
+}
 seal-altered = { $name } was altered: more was changed than fields filled in. Do not rely on it.
 seal-kept = { $name } is not sealed. It is byte for byte a document that is kept here.
 seal-strange = { $name } is not sealed and is not known here. Nothing can be said of it.
@@ -12,6 +15,10 @@ seal-by-own = Sealed by { $signer } on { $day } at { $time } UTC, by its own clo
 seal-by-own-undated = Sealed by { $signer }, with this brokerage's certificate.
 seal-by-other = The seal names { $signer } on { $day } at { $time } UTC, but it was not made with this brokerage's certificate. Anyone can make such a seal.
 seal-by-other-undated = The seal names { $signer }, but it was not made with this brokerage's certificate. Anyone can make such a seal.
+seal-page-count = The document has { $now ->
+    [one] { $now } page
+   *[other] { $now } pages
+}; { $then } were sent. The first that differs is page { $first }.
 seal-pages = { $n ->
     [one] This page differs: { $pages }.
    *[other] { $n } pages differ, among them { $pages }.

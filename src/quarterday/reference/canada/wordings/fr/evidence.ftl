@@ -4,7 +4,10 @@
 
 seal-intact = { $name } : scellé, et pas un octet n'a changé depuis.
 seal-filled = { $name } : scellé, puis seulement rempli. Les pages sont telles qu'elles ont été scellées.
-seal-rewritten = { $name } n'a pas de sceau qui tienne. Comparé à l'envoi conservé ici, seuls des champs ont été remplis; les pages sont les mêmes.
+seal-rewritten = { $name } n'a pas de sceau qui tienne : ses octets ne sont pas ceux qui ont été scellés. { $n ->
+    [0] Pourtant, les pages et le contenu des champs sont les mêmes que dans la trousse conservée ici.
+   *[other] Comparé à la trousse conservée ici, seuls des champs ont été remplis; les pages sont les mêmes.
+}
 seal-altered = { $name } a été modifié : on a changé plus que le contenu des champs. Ne vous y fiez pas.
 seal-kept = { $name } n'est pas scellé. Il est, octet pour octet, un document conservé ici.
 seal-strange = { $name } n'est pas scellé et n'est pas connu ici. On ne peut rien en dire.
@@ -12,6 +15,10 @@ seal-by-own = Scellé par { $signer } le { $day } à { $time } UTC, selon sa pro
 seal-by-own-undated = Scellé par { $signer }, avec le certificat de ce cabinet.
 seal-by-other = Le sceau nomme { $signer }, le { $day } à { $time } UTC, mais il n'a pas été fait avec le certificat de ce cabinet. N'importe qui peut faire un tel sceau.
 seal-by-other-undated = Le sceau nomme { $signer }, mais il n'a pas été fait avec le certificat de ce cabinet. N'importe qui peut faire un tel sceau.
+seal-page-count = Le document compte { $now ->
+    [one] { $now } page
+   *[other] { $now } pages
+}; { $then } ont été envoyées. La première qui diffère est la page { $first }.
 seal-pages = { $n ->
     [one] Cette page diffère : { $pages }.
    *[other] { $n } pages diffèrent, dont { $pages }.
@@ -24,7 +31,7 @@ seal-filled-in = { $n ->
     [one] Rempli : { $names }.
    *[other] { $n } champs ont été remplis, par exemple { $names }.
 }
-seal-not-signed = { $file } : il n'y a pas d'envoi à sceller dans cette langue, ou c'est un projet. Signez la revue, produisez l'envoi, puis scellez-le.
+seal-not-signed = { $file } : il n'y a pas de trousse à sceller dans cette langue, ou c'est une ébauche. Signez l'examen, produisez la trousse, puis scellez-la.
 seal-no-key = Le certificat { $path } et sa clé ne vont pas ensemble; rien n'a été scellé. Mettez-y la bonne paire, ou retirez les deux et une nouvelle sera faite.
 cli-sealed = Scellé : { $path }
 cli-sealed-certificate = Empreinte du certificat (SHA-256) : { $digest }

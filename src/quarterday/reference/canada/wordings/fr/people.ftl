@@ -9,12 +9,12 @@ reason-declaration-free = Revoir le plan et envoyer la déclaration ne coûte ri
 
 people-abuse-unqualified-title = { $state ->
     [dropped] Votre garantie en cas d'abus ne figure plus dans la nouvelle offre
-    [absent] Rien dans votre police ne vise les abus envers les personnes qui vous sont confiées
+    [absent] Rien dans votre contrat ne vise les abus envers les personnes qui vous sont confiées
     [unqualified] Votre garantie en cas d'abus attend votre déclaration de prévention
    *[unstated] Votre garantie en cas d'abus n'est pas confirmée
 }
 people-abuse-unqualified-means = { $state ->
-    [dropped] La prévention protège les personnes; l'assurance n'aide qu'après coup. Votre police actuelle a une garantie en cas d'abus et la nouvelle offre n'en a pas. L'assureur l'offre d'ordinaire à ceux qui montrent un plan de prévention réellement suivi.
+    [dropped] La prévention protège les personnes; l'assurance n'aide qu'après coup. Votre contrat actuel a une garantie en cas d'abus et la nouvelle offre n'en a pas. L'assureur l'offre d'ordinaire à ceux qui montrent un plan de prévention réellement suivi.
     [absent] La prévention protège les personnes; l'assurance n'aide qu'après coup. Les conditions n'ont aucune garantie en cas d'abus. L'assureur l'offre d'ordinaire après avoir vu un plan de prévention réellement suivi.
     [unqualified] La prévention protège les personnes; l'assurance n'aide qu'après coup. L'assureur n'a pas accepté votre plan de prévention : filtrage, formation et toujours deux adultes présents. D'ici là, cette garantie est limitée ou absente.
    *[unstated] La prévention protège les personnes; l'assurance n'aide qu'après coup. Les conditions ne disent pas que l'assureur a accepté votre plan de prévention. Sans cela, cette garantie peut être limitée ou absente.
@@ -51,7 +51,7 @@ screening-checks = { $case ->
 
 ## people.activity-uncovered
 
-people-activity-uncovered-title = Rien dans votre police ne vise ceci : { $because }
+people-activity-uncovered-title = Rien dans votre contrat ne vise ceci : { $because }
 people-activity-uncovered-means = La garantie prévue pour cela est « { $coverage } », et les conditions ne la montrent pas. En cas de malheur, l'organisme pourrait devoir payer seul.
 people-activity-uncovered-todo = { $case ->
     [price] Décidez : l'accepter { $price }, la laisser, plus tard, ou nous demander.

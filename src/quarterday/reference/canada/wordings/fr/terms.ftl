@@ -180,8 +180,8 @@ difference-claims-made = { $case ->
     [new] il est maintenant indiqué quelles réclamations comptent
     [gone] il n'est plus indiqué quelles réclamations comptent
    *[changed] { $direction ->
-        [worse] seules comptent maintenant les réclamations présentées pour la première fois durant la police
-       *[better] ce qui arrive durant la police compte maintenant, peu importe quand vient la réclamation
+        [worse] seules comptent maintenant les réclamations présentées pour la première fois pendant la durée du contrat
+       *[better] ce qui arrive pendant la durée du contrat compte maintenant, peu importe quand vient la réclamation
     }
 }
 difference-retroactive-date = { $case ->
@@ -193,12 +193,12 @@ difference-reporting-period = { $case ->
     [new] les réclamations peuvent maintenant être déclarées pendant { $after ->
         [one] { $after } jour
        *[other] { $after } jours
-    } après la fin de la police
+    } après la fin du contrat
     [gone] le délai de { $before ->
         [one] { $before } jour
        *[other] { $before } jours
-    } pour déclarer après la fin de la police n'est plus indiqué
-   *[changed] le délai pour déclarer après la fin de la police passe de { $before } à { $after } jours
+    } pour déclarer après la fin du contrat n'est plus indiqué
+   *[changed] le délai pour déclarer après la fin du contrat passe de { $before } à { $after } jours
 }
 difference-qualified = { $case ->
     [changed] { $direction ->
@@ -287,11 +287,11 @@ how-days-empty = les jours écoulés du premier jour vide au { $day }
 
 reason-ends-on = Cette garantie cesse le { $day } si rien n'est fait.
 reason-because = C'est important, car { $fact }.
-reason-less-than-this-year = L'offre donne moins que votre police actuelle.
+reason-less-than-this-year = L'offre donne moins que votre contrat actuel.
 reason-good-to-know = Il n'y a rien à décider.
-reason-wording-decides = Seul le texte de la police peut dire ce que cela signifie.
+reason-wording-decides = Seul le texte du contrat peut dire ce que cela signifie.
 reason-terms-not-as-requested = On avait demandé davantage à l'assureur avant le renouvellement.
-reason-terms-not-as-agreed = La police déjà en vigueur donne moins que ce qui a été convenu.
+reason-terms-not-as-agreed = Le contrat déjà en vigueur donne moins que ce qui a été convenu.
 reason-smaller-options = L'assureur l'offre en plus de ses conditions; à vous de l'accepter ou non.
 reason-maybe-inside-another = Une telle garantie fait souvent partie d'une autre.
 reason-unanswered = Personne n'a encore répondu à ces questions.
@@ -399,8 +399,8 @@ terms-dropped-title = { $extent ->
    *[all] Ne figure plus dans la nouvelle offre : { $coverage }
 }
 terms-dropped-means = { $case ->
-    [limit] Votre police actuelle paie jusqu'à { $limit }. À partir du { $day }, un tel sinistre serait entièrement à votre charge.
-   *[plain] Votre police actuelle a cette garantie. À partir du { $day }, un tel sinistre serait entièrement à votre charge.
+    [limit] Votre contrat actuel paie jusqu'à { $limit }. À partir du { $day }, un tel sinistre serait entièrement à votre charge.
+   *[plain] Votre contrat actuel a cette garantie. À partir du { $day }, un tel sinistre serait entièrement à votre charge.
 }
 terms-dropped-todo = { $basis ->
     [claims-made] { $act } Avant le { $day }, déclarez tout ce qui pourrait devenir une réclamation; après, il sera peut-être trop tard.
@@ -421,7 +421,7 @@ terms-worse-title = { $case ->
     [money] { $coverage } : jusqu'à { $amount } de plus à votre charge par sinistre
    *[plain] { $coverage } : la nouvelle offre vous donne moins
 }
-terms-worse-means = Par rapport à votre police actuelle : { $changes }.
+terms-worse-means = Par rapport à votre contrat actuel : { $changes }.
 and-own-part = { $change } { $part }
 own-part-base = { $case ->
     [insured] { $percent } des { $base } assurés
@@ -452,8 +452,8 @@ terms-added-title = { $count ->
 terms-added-means = Nouveau : { $changes }.
 terms-added-todo = Rien à retourner. Vérifiez que vous voulez ce qui est nouveau.
 terms-better-title = { $count ->
-    [one] Une partie de l'offre est meilleure que votre police actuelle
-   *[other] { $count } parties de l'offre sont meilleures que votre police actuelle
+    [one] Une partie de l'offre est meilleure que votre contrat actuel
+   *[other] { $count } parties de l'offre sont meilleures que votre contrat actuel
 }
 terms-better-means = Mieux : { $changes }.
 terms-better-todo = Rien à retourner.
@@ -480,13 +480,13 @@ terms-not-as-requested-title = { $count ->
 terms-not-as-requested-means = Par rapport à la demande : { $changes }.
 terms-not-as-requested-todo = Demandez à l'assureur de corriger l'offre ou de dire pourquoi il refuse.
 terms-not-as-agreed-title = { $count ->
-    [one] La police donne moins que l'entente sur un point
-   *[other] La police donne moins que l'entente sur { $count } points
+    [one] Le contrat donne moins que l'entente sur un point
+   *[other] Le contrat donne moins que l'entente sur { $count } points
 }
 terms-not-as-agreed-means = Par rapport à ce qui a été convenu : { $changes }.
-terms-not-as-agreed-todo = Demandez à l'assureur de corriger la police depuis son premier jour et de le confirmer par écrit.
-terms-taken-but-missing-title = Option acceptée, mais absente de la police : { $coverage }
-terms-taken-but-missing-means = Les dirigeants ont décidé de prendre cette option. La police émise ne la montre pas.
+terms-not-as-agreed-todo = Demandez à l'assureur de corriger le contrat depuis son premier jour et de le confirmer par écrit.
+terms-taken-but-missing-title = Option acceptée, mais absente du contrat : { $coverage }
+terms-taken-but-missing-means = Les dirigeants ont décidé de prendre cette option. Le contrat émis ne la montre pas.
 
 ## terms.option-open
 
@@ -568,7 +568,7 @@ terms-additional-limit-basis-todo = Demandez à l'assureur de mettre le montant 
 
 ## terms.damages
 
-terms-damages-title = Votre police ne paierait pas tout ce qu'un tribunal peut ordonner : { $damages }
+terms-damages-title = Votre contrat ne paierait pas tout ce qu'un tribunal peut ordonner : { $damages }
 terms-damages-means = Un tribunal peut ajouter de telles sommes à titre de punition. Ces garanties les excluent : { $coverages }. Là où la loi le permet, l'assurance peut les payer.
 terms-damages-todo = Rien à retourner. Demandez-nous si l'assureur peut les inclure chez vous.
 terms-damages-unstated-title = L'offre ne dit pas si les dommages-intérêts punitifs sont payés
@@ -586,8 +586,8 @@ terms-defence-inside-todo = Rien à retourner. Demandez-nous le prix d'un montan
 
 ## terms.claims-made
 
-terms-claims-made-switched-title = { $coverage } : seules compteraient les réclamations présentées durant la police
-terms-claims-made-switched-means = Votre police actuelle vise ce qui arrive durant sa période, peu importe quand vient la réclamation. L'offre ne viserait que les réclamations reçues pendant qu'elle est en vigueur.
+terms-claims-made-switched-title = { $coverage } : seules compteraient les réclamations présentées pendant la durée du contrat
+terms-claims-made-switched-means = Votre contrat actuel vise ce qui arrive durant sa période, peu importe quand vient la réclamation. L'offre ne viserait que les réclamations reçues pendant qu'elle est en vigueur.
 terms-claims-made-switched-todo = Décidez avec nous. Faites écrire par l'assureur à partir de quel jour les faits passés comptent. Avant le { $day }, déclarez tout ce qui pourrait devenir une réclamation.
 terms-claims-made-moved-title = { $coverage } : le travail des années passées perdrait sa protection
 terms-claims-made-moved-means = Jusqu'ici, les faits comptent à partir du { $was }. Dans l'offre, seuls compteraient les faits à partir du { $since }.
@@ -602,10 +602,10 @@ terms-reporting-todo = Demandez à l'assureur le délai de déclaration et le pr
 ## terms.vacancy
 
 terms-vacancy-title = { $state ->
-    [past] Vide depuis plus longtemps que la police le permet : { $buildings }
+    [past] Vide depuis plus longtemps que le contrat ne le permet : { $buildings }
    *[coming] Vide trop longtemps après le { $day } : { $buildings }
 }
-terms-vacancy-means = La police permet { $days ->
+terms-vacancy-means = Le contrat permet { $days ->
     [one] { $days } jour vide
    *[other] { $days } jours vides
 } de suite. Ensuite, la protection diminue ou cesse d'ordinaire, souvent d'abord pour le vol, le vandalisme et l'eau. Le texte décide.
