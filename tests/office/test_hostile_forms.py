@@ -85,12 +85,14 @@ def test_what_is_refused_whole_is_told_in_a_sentence_and_changes_nothing(
     load_account("HW-1010")
     data = REFUSED[why](package(flagship))
     before = ledger.load(flagship).seq
-    with pytest.raises((Unreadable, Trouble)) as refused:
+    with pytest.raises((Unreadable, Trouble)) as caught:
         returning.read(data, NAME, reference(), BACK)
-    assert refused.value.words.id == why
+    refused = caught.value
+    assert isinstance(refused, Unreadable | Trouble)
+    assert refused.words.id == why
     assert ledger.load(flagship).seq == before
     for language in LANGUAGES:
-        said = Speech(reference(), language).say(refused.value.words)
+        said = Speech(reference(), language).say(refused.words)
         assert NAME in said  # where
         assert said.count(".") >= 3  # what and why, then what to do
         assert len(said.split()) < LONGEST

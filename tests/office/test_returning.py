@@ -579,3 +579,13 @@ def test_a_scan_of_a_form_whose_term_is_over_says_so(flagship: str) -> None:
     flat = Flat(looked, (flagship,), ("contacts-form",), {1: code})
     ids = [note.id for note in returning.flat_notes(flat)]
     assert ids == ["returns-flat-code", "returns-lapsed", "returns-flat-no-code"]
+
+
+def test_no_question_is_told_with_a_stop_and_a_colon(every: str) -> None:
+    held = ledger.load(every)
+    for language in ("en", "fr"):
+        for form in FORMS:
+            for one in form_questions.sheet(held, form, reference(), DAY, language)[1].values():
+                told = one.label.replace("\u00a0", " ")
+                assert not any(mark in told for mark in (".:", ". :", "?:", "? :")), told
+                assert told.split(": ")[0] != told.split(": ")[-1] or ": " not in told

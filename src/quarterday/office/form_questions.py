@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from datetime import date
 
@@ -21,6 +22,7 @@ from quarterday.papers.parts import FORMS
 from quarterday.papers.setting import Setting
 
 _LANGUAGES = ("en", "fr")
+_AFTER_A_STOP = re.compile("([?.])\u00a0?:")  # a question needs no colon before what it is about
 
 
 def titles(reference: Reference) -> Mapping[str, tuple[str, ...]]:
@@ -53,7 +55,7 @@ def questions(
         papers[form].data(setting)
         for one in setting.fields.described[before:]:
             parts = field_parts(one.name)
-            label = one.tip.replace("?:", "?").replace("?\u00a0:", "?")
+            label = _AFTER_A_STOP.sub(r"\1", one.tip)
             found[one.name] = Asked(form, one.name, parts, label, one.value, one.options)
     return found
 

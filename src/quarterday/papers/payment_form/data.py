@@ -64,7 +64,7 @@ def _row(setting: Setting, plan: Schedule) -> list[str]:
 def _choice(setting: Setting, terms: Terms, made: Statement) -> Data:
     """Return the question with the choice on file, and none where there is none."""
     label = setting.say("payment-form-question")
-    asked = Questions(setting, ("payment",), label)
+    asked = Questions(setting, ("payment",), setting.name)
     chosen = setting.file.get(PaymentChoice, str(terms.start))
     plans = ((id, setting.spoken(plan_name(plan.plan))) for id, plan in made.plans.items())
     options = ((AT_ONCE, setting.say("payment-at-once")), *plans)
