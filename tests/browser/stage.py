@@ -189,7 +189,7 @@ def _take(form: bytes, who: Person, day: date) -> None:
     found = returning.read(form, "forms.pdf", reference_in_use(), day, expected=BUSY)
     assert isinstance(found, tuple)
     for reading in found:
-        returning.accept(reading, by=who.signed, every=True, take=(), refuse=())
+        accepting.accept(reading, by=who.signed, every=True, take=(), refuse=())
 
 
 def _decide(id: str, who: Person, day: date) -> None:

@@ -20,7 +20,7 @@ from quarterday.catalogue.load import reference
 from quarterday.core.dates import Period
 from quarterday.core.file.records import Building, Decision, RequestSent
 from quarterday.invent.demo.book import HERE as DEMO_DATA
-from quarterday.office import requesting
+from quarterday.office import bordereau, requesting
 from quarterday.office.brand import FILE_NAME, brokerage
 from quarterday.office.requesting import Prepared
 from quarterday.office.trouble import Trouble
@@ -159,12 +159,12 @@ def test_the_bordereau_lists_renewals_and_requests_of_the_month(
 ) -> None:
     """The workbook is read back by openpyxl, the table by the csv module."""
     requesting.send(prepared(changed), by="ann")
-    (row,) = requesting.bordereau(DECEMBER, ledger.many())  # asked in December
+    (row,) = bordereau.bordereau(DECEMBER, ledger.many())  # asked in December
     assert (row["file"], row["requests"], row["changes_asked"]) == (changed, 1, 2)
     assert row["premium_expiring"] == Decimal("14059.00")
-    (renews,) = requesting.bordereau(JANUARY, ledger.many())  # renews in January
+    (renews,) = bordereau.bordereau(JANUARY, ledger.many())  # renews in January
     assert renews["requests"] == 0
-    book, table = requesting.write_bordereau(DECEMBER, [row], tmp_path)
+    book, table = bordereau.write_bordereau(DECEMBER, [row], tmp_path)
     sheet = openpyxl.load_workbook(book).active
     assert sheet is not None
     values = [[cell.value for cell in line] for line in sheet.iter_rows()]
@@ -174,7 +174,7 @@ def test_the_bordereau_lists_renewals_and_requests_of_the_month(
     lines = list(csv.DictReader(io.StringIO(table.read_text("utf-8-sig"))))
     assert [line["premium_expiring"] for line in lines] == ["14059.00"]
     assert (
-        list(requesting.bordereau(Period(date(2026, 3, 1), date(2026, 4, 1)), ledger.many())) == []
+        list(bordereau.bordereau(Period(date(2026, 3, 1), date(2026, 4, 1)), ledger.many())) == []
     )
 
 

@@ -4,22 +4,27 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import asdict, dataclass
 from pathlib import Path
 
 import quarterday
 from quarterday.catalogue.speech import Speech
+from quarterday.core.file.layout import Cell, CellKind
+from quarterday.intake.tablefiles.plainfiles import csv_bytes
+from quarterday.intake.tablefiles.table import of_rows
 from quarterday.office import packages
 from quarterday.office.own_data import own_folder
 from quarterday.office.packages import Built, Order, Withheld
-from quarterday.office.requesting import as_csv
 from quarterday.papers.brokerage import Brokerage
 from quarterday.store import ledger, seals, whole_book
 
 JOURNAL, REPORT = "packages.run.jsonl", "packages.csv"
-COLUMNS = ("file", "language", "renewal", "version", "as_of", "draft", "bytes", "sha256", "name",
-           "earlier_run", "withheld")  # fmt: skip
+COLUMNS: Mapping[str, CellKind] = {
+    "file": "text", "language": "text", "renewal": "text", "version": "integer", "as_of": "text",
+    "draft": "yes-no", "bytes": "integer", "sha256": "text", "name": "text",
+    "earlier_run": "yes-no", "withheld": "text",
+}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,11 +162,11 @@ def report(results: Iterable[Result], out: Path, speech: Speech) -> Path:
     path = out / REPORT
     part = path.with_suffix(".part")
     ordered = sorted(rows, key=lambda row: (str(row["file"]), str(row.get("language", ""))))
-    part.write_bytes(as_csv(COLUMNS, ordered))
+    part.write_bytes(csv_bytes(of_rows("packages", COLUMNS, ordered)))
     return part.replace(path)
 
 
-def _row(one: Result, speech: Speech) -> dict[str, object]:
+def _row(one: Result, speech: Speech) -> dict[str, Cell]:
     if isinstance(one, Withheld):
         return {"file": one.file, "withheld": speech.say(one.reason)}
     return {name: value for name, value in asdict(one).items() if name in COLUMNS}

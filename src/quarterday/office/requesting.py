@@ -1,24 +1,20 @@
-"""Asking the insurer: what changed and was decided since the last request, and the bordereau."""
+"""Asking the insurer: what changed and was decided since the last request."""
 
 from __future__ import annotations
 
-import csv
-import io
 import json
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from datetime import date, datetime
+from datetime import date
 from decimal import Decimal
-from pathlib import Path
 from typing import Any
 
-import xlsxwriter
 from django.db import transaction
 
 from quarterday.catalogue.speech import Speech, Spoken
-from quarterday.core.dates import Period
 from quarterday.core.file.entry import Draft, Entry, Origin
 from quarterday.core.file.fold import File, fold, read, renewal_period
+from quarterday.core.file.layout import Cell, CellKind
 from quarterday.core.file.records import (
     Answers,
     Building,
@@ -36,10 +32,11 @@ from quarterday.core.money import Money
 from quarterday.core.reference import Reference
 from quarterday.core.review.review import Review, review
 from quarterday.core.words import Term, Words, words
-from quarterday.intake.cells.answers import guarded
 from quarterday.intake.changes import Change, changes
 from quarterday.intake.labels import field_label
 from quarterday.intake.preview import line_name, title, value_told
+from quarterday.intake.tablefiles.plainfiles import csv_bytes
+from quarterday.intake.tablefiles.table import of_rows
 from quarterday.office import mailing, underway
 from quarterday.office.called import question_told
 from quarterday.office.delivering import Letter
@@ -57,9 +54,10 @@ OFFICE = frozenset({"broker", "office", "notes", "language", "confirmed_on", "re
 TAKEN = "take-it"
 NONE = "–"
 LOADED = frozenset({"workbook", "csv"})
-COLUMNS = ("file", "kind", "key", "part", "line", "field", "was", "now", "since", "entry", "way")
-_CREATED = datetime(2000, 1, 1)  # noqa: DTZ001 - a workbook's clock has no zone; equal data, equal bytes
-Cell = str | Decimal | int | date | None
+COLUMNS: Mapping[str, CellKind] = {
+    "file": "text", "kind": "text", "key": "text", "part": "text", "line": "text", "field": "text",
+    "was": "text", "now": "text", "since": "text", "entry": "integer", "way": "text",
+}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,7 +162,7 @@ def prepare(
     request = Request(id, file.organisation, terms, term, number, day, asked)
     rows = [_plain(one) for one in moved]
     pdf = letter(request, brokerage, Speech(reference, language))
-    return Prepared(request, file.seq, moved, pdf, as_csv(COLUMNS, rows), _as_json(request, rows))
+    return Prepared(request, file.seq, moved, pdf, _as_csv(rows), _as_json(request, rows))
 
 
 def usual_letter(
@@ -340,94 +338,12 @@ def _as_json(request: Request, rows: list[dict[str, Any]]) -> bytes:
     return json.dumps(told, ensure_ascii=False, indent=2).encode() + b"\n"
 
 
-def as_csv(columns: Sequence[str], rows: Iterable[Mapping[str, Any]]) -> bytes:
-    """Return rows as CSV (UTF-8); no text in it is run as a formula by a spreadsheet."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\n")
-    writer.writerow(columns)
-    for row in rows:
-        writer.writerow([_cell(row.get(column)) for column in columns])
-    return out.getvalue().encode("utf-8-sig")
+def _as_csv(rows: Iterable[Mapping[str, Any]]) -> bytes:
+    cells = ({name: _cell(value) for name, value in row.items()} for row in rows)
+    return csv_bytes(of_rows("request", COLUMNS, cells))
 
 
-def _cell(value: Any) -> str:  # noqa: ANN401 - a field's value
-    if isinstance(value, bool):
-        return "yes" if value else "no"
-    if isinstance(value, list | dict):
-        value = json.dumps(value, ensure_ascii=False)
-    is_number = isinstance(value, int | Decimal)  # a spreadsheet runs no number
-    return "" if value is None else str(value) if is_number else guarded(str(value))
-
-
-BORDEREAU = (
-    "file", "organisation", "province", "insurer", "policy", "renewal", "term_start", "term_end",
-    "currency", "premium_expiring", "premium_offered", "requests", "last_request", "changes_asked",
-)  # fmt: skip
-
-
-def bordereau(month: Period, files: Iterable[File]) -> Iterator[dict[str, Cell]]:
-    """Yield a line for each file that renews, or of which the insurer was asked, in a month."""
-    for file in files:
-        if file.get(Organisation) is None or file.renewal is None:
-            continue
-        sent = [r for r in file.all(RequestSent) if r.sent_on in month]
-        if sent or file.renewal in month:
-            yield _of_file(file, file.renewal, sent)
-
-
-def _of_file(file: File, renewal: date, sent: Sequence[RequestSent]) -> dict[str, Cell]:
-    offered, expiring = file.terms(renewal, "offered"), file.expiring(renewal)
-    terms, term = offered or expiring, renewal_period(file, renewal)
-    organisation = file.organisation
-    return {
-        "file": file.id, "organisation": organisation.named_insured or organisation.name,
-        "province": organisation.province, "insurer": terms.insurer if terms else None,
-        "policy": terms.policy_number if terms else None, "renewal": renewal,
-        "term_start": term.start, "term_end": term.end,
-        "currency": terms.currency if terms else "CAD",
-        "premium_expiring": _premium(expiring), "premium_offered": _premium(offered),
-        "requests": len(sent), "last_request": max((r.sent_on for r in sent), default=None),
-        "changes_asked": sum(r.changes for r in sent),
-    }  # fmt: skip
-
-
-def _premium(terms: Terms | None) -> Decimal | None:
-    """Return the premium before tax."""
-    lines = terms.premiums if terms else ()
-    return sum((line.amount for line in lines), Decimal(0)) if lines else None
-
-
-def write_bordereau(month: Period, rows: Iterable[Mapping[str, Cell]], folder: Path) -> list[Path]:
-    """Write the month's bordereau as a workbook and as CSV; return both paths."""
-    folder.mkdir(parents=True, exist_ok=True)
-    stem, kept = folder / f"bordereau-{month.start:%Y-%m}", list(rows)
-    book, table = stem.with_suffix(".xlsx"), stem.with_suffix(".csv")
-    table.write_bytes(as_csv(BORDEREAU, kept))
-    options = {"strings_to_formulas": False, "strings_to_urls": False, "in_memory": True}
-    with xlsxwriter.Workbook(str(book), options) as made:
-        made.set_properties({"created": _CREATED})
-        page = made.add_worksheet("Bordereau")
-        forms = {date: made.add_format({"num_format": "yyyy-mm-dd"}),
-                 Decimal: made.add_format({"num_format": "#,##0.00"})}  # fmt: skip
-        page.freeze_panes(1, 2)
-        page.set_column(0, len(BORDEREAU) - 1, 16)
-        for at, name in enumerate(BORDEREAU):
-            page.write_string(0, at, name.replace("_", " "), made.add_format({"bold": True}))
-        for row_at, row in enumerate(kept, start=1):
-            for at, name in enumerate(BORDEREAU):
-                _put(page, (row_at, at), row.get(name), forms)
-    return [book, table]
-
-
-def _put(page: Any, at: tuple[int, int], value: Cell, forms: Mapping[type, Any]) -> None:  # noqa: ANN401 - untyped library
-    match value:
-        case None:
-            return
-        case date():
-            page.write_datetime(*at, value, forms[date])
-        case Decimal():
-            page.write_number(*at, float(value), forms[Decimal])
-        case int():
-            page.write_number(*at, value)
-        case _:
-            page.write_string(*at, str(value))
+def _cell(value: Any) -> Cell:  # noqa: ANN401 - a field's value
+    is_nested = isinstance(value, list | dict)
+    told: Cell = json.dumps(value, ensure_ascii=False) if is_nested else value
+    return told

@@ -20,7 +20,8 @@ from hypothesis import strategies as st
 from quarterday.core.file.layout import Cell, CellKind
 from quarterday.intake.cells.answers import unguarded
 from quarterday.intake.tablefiles import columnar, plainfiles
-from quarterday.intake.tablefiles.table import Field, Table
+from quarterday.intake.tablefiles.plainfiles import csv_bytes
+from quarterday.intake.tablefiles.table import Field, Table, of_rows
 
 EVIL = '=HYPERLINK("http://example.org","x")'
 KINDS: tuple[tuple[CellKind, Cell], ...] = (
@@ -125,3 +126,13 @@ def test_equal_tables_give_equal_bytes() -> None:
         return out.getvalue()
 
     assert made() == made()
+
+
+def test_a_table_for_programs_has_its_ids_as_headings_and_blanks_for_what_a_row_lacks() -> None:
+    """Read back by the csv module, which had no part in writing it."""
+    rows = [{"file": "A", "sum": Decimal("10.50")}, {"file": "=B", "day": date(2027, 1, 15)}]
+    table = of_rows("things", {"file": "text", "sum": "amount", "day": "date"}, rows)
+    told = csv.DictReader(io.StringIO(csv_bytes(table).decode("utf-8-sig")))
+    assert list(told) == [
+        {"file": "A", "sum": "10.50", "day": ""}, {"file": "'=B", "sum": "", "day": "2027-01-15"},
+    ]  # fmt: skip

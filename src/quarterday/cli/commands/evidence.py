@@ -130,14 +130,15 @@ def request(
 def bordereau(context: click.Context, /, *, month: datetime, out: Path, as_json: bool) -> None:
     """List what renews in a month and what the insurers were asked, as workbook and CSV."""
     from quarterday.core.dates import Period, add_months
-    from quarterday.office import requesting
+    from quarterday.office.bordereau import bordereau as lines
+    from quarterday.office.bordereau import write_bordereau
     from quarterday.store import ledger
 
     screen = screen_of(context)
     first = month.date()
     span = Period(first, add_months(first, 1))
-    rows = list(requesting.bordereau(span, ledger.many()))
-    paths = requesting.write_bordereau(span, rows, out)
+    rows = list(lines(span, ledger.many()))
+    paths = write_bordereau(span, rows, out)
     if as_json:
         screen.json({"paths": [str(path) for path in paths], "lines": len(rows)})
         return

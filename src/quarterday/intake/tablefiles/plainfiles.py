@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from datetime import date
 from decimal import Decimal
 from functools import partial
-from io import TextIOWrapper
+from io import BytesIO, TextIOWrapper
 from typing import BinaryIO
 
 import xlsxwriter
@@ -35,6 +35,13 @@ def write_csv(table: Table, out: BinaryIO, language: str = "en") -> None:
     for row in table.rows:
         writer.writerow(_text(cell, language) for cell in row)
     text.detach()
+
+
+def csv_bytes(table: Table) -> bytes:
+    """Return a table as CSV for programs: commas, decimal points, days as ISO 8601 has them."""
+    out = BytesIO()
+    write_csv(table, out)
+    return out.getvalue()
 
 
 def _text(cell: Cell, language: str) -> str:

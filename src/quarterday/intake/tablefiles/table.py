@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from quarterday.core.file.layout import Cell, CellKind
@@ -33,3 +33,11 @@ class Table:
     fields: Sequence[Field]
     rows: Iterable[Sequence[Cell]]
     about: Sequence[tuple[str, str]] = field(default=())
+
+
+def of_rows(
+    id: str, columns: Mapping[str, CellKind], rows: Iterable[Mapping[str, Cell]]
+) -> Table:  # fmt: skip
+    """Return a table for programs: ids are its headings too; what a row lacks is None."""
+    fields = [Field(name, name, kind) for name, kind in columns.items()]
+    return Table(id, id, fields, [[row.get(name) for name in columns] for row in rows])
