@@ -15,6 +15,7 @@ import traceback
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
+from functools import cached_property
 from pathlib import Path
 from types import FrameType
 from typing import Any, Literal
@@ -25,6 +26,9 @@ from quarterday.core.words import Words
 from quarterday.intake.exposure import plan as exposure
 from quarterday.intake.exposure.tables import codes
 from quarterday.intake.forms import peek
+from quarterday.intake.forms.propose import Asked, Context, propose
+from quarterday.intake.forms.recognise import recognise
+from quarterday.intake.forms.telling import sentence
 from quarterday.intake.map import match
 from quarterday.intake.parse import parse
 from quarterday.intake.plan import plan
@@ -32,7 +36,11 @@ from quarterday.intake.preview import preview, understood
 from quarterday.intake.write import write_csv, write_workbook
 from quarterday.invent.demo.book import demo_book
 from quarterday.office.calculating import CALCULATIONS, calculated
+from quarterday.papers.fields import field_parts
+from quarterday.papers.package import PAPERS
+from quarterday.papers.parts import FORMS
 from tests.hostile import spoiling
+from tests.papers import given
 
 SECONDS = 20  # of processor time for one input; a sound one takes well under one
 SMALL = {"HW-1014", "HW-1024"}
@@ -128,9 +136,7 @@ class Inputs:
     def pdf(self) -> bytes:
         """A package with all its forms."""
         if not self._pdf:
-            from tests.papers.given import package
-
-            self._pdf = package().pdf
+            self._pdf = given.package().pdf
         return self._pdf
 
     def workbook_read(self, chance: random.Random) -> None:
@@ -150,9 +156,36 @@ class Inputs:
             (folder / name).write_bytes(data)
         _loaded(folder)
 
+    @cached_property
+    def asked(self) -> Mapping[str, Asked]:
+        """What the package's forms ask."""
+        of, found = given.setting(), {}
+        for paper in PAPERS:
+            before = len(of.fields.described)
+            if paper.id in FORMS and paper.reason(of) is not None:
+                paper.data(of)
+            for one in of.fields.described[before:]:
+                parts = field_parts(one.name)
+                found[one.name] = Asked(paper.id, one.name, parts, one.tip, one.value, one.options)
+        return found
+
     def pdf_read(self, chance: random.Random) -> None:
-        """Spoil and look into a form."""
-        peek.look(spoiling.of_bytes(self.pdf, chance), "spoiled.pdf")
+        """Spoil a form's bytes or its fields; look into it, and tell what it would change."""
+        spoil = spoiling.of_bytes if chance.random() < 0.4 else spoiling.of_form
+        looked = peek.look(spoil(self.pdf, chance), "spoiled.pdf")
+        found = recognise(looked, {}, [given.FLAGSHIP])
+        for one in found if isinstance(found, tuple) else ():
+            file = given.book()[given.FLAGSHIP]
+            context = Context(one.stamp, one.answers, self.asked, file, file, reference(),
+                              given.AS_OF)  # fmt: skip
+            made = propose(context)
+            for language in ("en", "fr"):
+                say = Speech(reference(), language).say
+                for told in made.notes:
+                    say(told)
+                for proposal in made.proposals:
+                    say(sentence(proposal))
+                    say(proposal.why or "")
 
     def json_read(self, chance: random.Random) -> None:
         """Spoil the inputs of a calculation and run it."""

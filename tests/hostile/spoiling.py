@@ -7,7 +7,10 @@ import json
 import random
 import re
 import zipfile
+from decimal import Decimal
 from typing import Any
+
+import pikepdf
 
 TEXTS = (
     "", " ", "0", "-1", "1e400", "-1e-400", "NaN", "Infinity", "1" * 400, "10" * 8, "1,5.0,3",
@@ -46,6 +49,37 @@ def of_bytes(data: bytes, chance: random.Random) -> bytes:
             case _:
                 found = found[: at + 1] if chance.random() < 0.2 else found
     return bytes(found)
+
+
+def of_form(data: bytes, chance: random.Random) -> bytes:
+    """Spoil fields of a form inside its document, which stays one: values, names, kinds, places."""
+    with pikepdf.open(io.BytesIO(data)) as pdf:
+        widgets = [w for page in pdf.pages for w in page.obj.get("/Annots", ())]
+        hidden = [f for f in pdf.Root.AcroForm.Fields if "/V" in f and "/Rect" not in f]
+        for field in chance.sample([*widgets, *hidden * 20], chance.choice((1, 5, 40))):
+            key = chance.choice(("/V", "/V", "/V", "/T", "/FT", "/AS", "/Rect", "/Parent", "/Kids"))
+            if chance.random() < 0.1 and key in field:
+                del field[key]
+            else:
+                field[key] = _odd(pdf, field, chance)
+        out = io.BytesIO()
+        pdf.save(out)
+    return out.getvalue()
+
+
+def _odd(pdf: pikepdf.Pdf, field: pikepdf.Object, chance: random.Random) -> Any:
+    text = text_of(chance).encode("utf-8", "replace").decode()  # no PDF can hold half a letter
+    return chance.choice(
+        (
+            pikepdf.String(text), pikepdf.String(text), pikepdf.String(text),
+            pikepdf.String(json.dumps(chance.choice(VALUES))),
+            pikepdf.Name("/" + chance.choice(("Off", "Yes", "weekly", "x" * 500))),
+            chance.choice((0, -1, 10**9, True, Decimal("1.5"))),
+            pikepdf.Array([pikepdf.String("a"), 1, field]),
+            pikepdf.Dictionary(A=field),
+            pikepdf.Stream(pdf, b"705-555-0100"),
+        )
+    )  # fmt: skip
 
 
 def of_package(data: bytes, chance: random.Random) -> bytes:

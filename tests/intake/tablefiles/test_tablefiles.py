@@ -130,7 +130,9 @@ def test_equal_tables_give_equal_bytes() -> None:
 
 def test_a_table_for_programs_has_its_ids_as_headings_and_blanks_for_what_a_row_lacks() -> None:
     """Read back by the csv module, which had no part in writing it."""
-    rows = [{"file": "A", "sum": Decimal("10.50")}, {"file": "=B", "day": date(2027, 1, 15)}]
+    rows: list[dict[str, Cell]] = [
+        {"file": "A", "sum": Decimal("10.50")}, {"file": "=B", "day": date(2027, 1, 15)},
+    ]  # fmt: skip
     table = of_rows("things", {"file": "text", "sum": "amount", "day": "date"}, rows)
     told = csv.DictReader(io.StringIO(csv_bytes(table).decode("utf-8-sig")))
     assert list(told) == [
