@@ -37,6 +37,7 @@ from quarterday.desk.views import errors
 from quarterday.intake.write import write_workbook
 from quarterday.invent.demo.book import demo_book
 from quarterday.office import (
+    accepting,
     acts,
     binding,
     certifying,

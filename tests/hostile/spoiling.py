@@ -63,7 +63,7 @@ def of_form(data: bytes, chance: random.Random) -> bytes:
             else:
                 field[key] = _odd(pdf, field, chance)
         out = io.BytesIO()
-        pdf.save(out)
+        pdf.save(out, deterministic_id=True)
     return out.getvalue()
 
 
