@@ -255,3 +255,16 @@ def test_the_sentence_and_the_figure_name_the_same_years(larger: Risk, canada: R
     speech = Speech(canada, "en")
     told = " ".join(map(speech.say, deductible_told(choice)))
     assert f"such a loss once in {years} years" in told
+
+
+def test_the_break_even_goes_back_to_the_price_and_the_largest_gap(
+    larger: Risk, canada: Reference
+) -> None:
+    """A premium of 400 less, over a deductible 7,500 larger: one such loss in about 19 years."""
+    (row,) = deductibles(larger)
+    assert row.break_even is not None
+    price, most = row.break_even.inputs
+    assert price.value == Money(Decimal(-400))
+    assert most.value == row.per_loss == Money(Decimal(7_500))
+    for language in ("en", "fr"):
+        assert all(Speech(canada, language).parts(node).label for node in (price, most))

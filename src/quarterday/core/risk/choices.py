@@ -178,7 +178,7 @@ def _choice(risk: Risk, one: Alternative, known: dict[str, Told]) -> DeductibleC
         bad=change_figure(risk, one.id, HUNDRED),
         per_loss=shown(exact(per_loss), risk.currency),
         expected=losses,
-        break_even=_break_even(one, per_loss),
+        break_even=_break_even(risk, one, per_loss),
     )
 
 
@@ -201,14 +201,28 @@ def _per_loss(base: Cost, other: Cost) -> tuple[float, float]:
     return most, count
 
 
-def _break_even(one: Alternative, per_loss: float) -> Figure | None:
-    if one.price is None or not one.price or per_loss <= 0:
+def _break_even(risk: Risk, one: Alternative, per_loss: float) -> Figure | None:
+    from quarterday.core.review.rules.terms.evidence import fact_of  # its package needs this module
+
+    if one.option is None or one.price is None or not one.price or per_loss <= 0:
         return None
     losses = round(Decimal(repr(abs(float(one.price.amount)) / per_loss)), FOUR_PLACES)
+    part = f"options/{one.option.coverage}/{one.option.location}"
+    most = Figure(
+        id=f"risk-per-loss@{one.id}",
+        value=shown(exact(per_loss), risk.currency),
+        unit="money",
+        label=words("risk-per-loss"),
+        how=words("risk-how-per-loss"),
+    )
     return Figure(
         id=f"risk-break-even@{one.id}",
         value=losses,
         unit="ratio",
         label=words("risk-break-even"),
         how=words("risk-how-break-even", years=round(1 / losses) if losses else 0),
+        inputs=(
+            fact_of(risk.case.file, risk.alternatives[0].terms, part, "price", one.price),
+            most,
+        ),
     )

@@ -152,6 +152,8 @@ risk-not-measured = { $option }. { $why }
 risk-losses = Losses a year on which this choice makes a difference
 risk-how-losses = How often each cause strikes, times the share of its losses that are large enough.
 risk-break-even = Losses a year at which both ways cost the same
+risk-per-loss = The most that this choice changes of one loss
+risk-how-per-loss = What stays with you of a loss under either deductible, tried on every size; the largest gap.
 risk-how-break-even = { $years ->
     [0] The difference in premium, divided by the most that this choice changes of one loss.
     [one] The difference in premium, divided by the most that this choice changes of one loss: one such loss every year.

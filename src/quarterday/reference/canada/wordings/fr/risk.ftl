@@ -152,6 +152,8 @@ risk-not-measured = { $option }. { $why }
 risk-losses = Sinistres par an où ce choix fait une différence
 risk-how-losses = La fréquence de chaque cause, multipliée par la part de ses sinistres qui sont assez gros.
 risk-break-even = Sinistres par an où les deux choix coûtent autant
+risk-per-loss = Le plus que ce choix change d'un sinistre
+risk-how-per-loss = Ce qui reste à votre charge d'un sinistre avec l'une et l'autre franchise, pour toutes les tailles; le plus grand écart.
 risk-how-break-even = { $years ->
     [0] L'écart de prime, divisé par le plus que ce choix change d'un sinistre.
     [1] L'écart de prime, divisé par le plus que ce choix change d'un sinistre : un tel sinistre chaque année.
