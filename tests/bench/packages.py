@@ -1,21 +1,23 @@
 """Packages a second: one process and two, beside bare typesetting and an HTML-to-PDF engine.
 
-The engine is headless Chromium's own ``page.pdf`` through Playwright, warm, tagged, on the same
-words: the papers' data written as plain HTML with headings, paragraphs, tables and inputs. It gets
-no charts and no style but a font and a page size, so it has less to do than we have.
+Whole: a file's review, the papers' data, setting, fields. Bare: setting the same data, no more.
+The engine gets the same words, tables, charts and codes as HTML, made beforehand (``_html.py`` says
+what it does not do); it stands beside setting and fields, which is what it does. All in processor
+time, the engine's that of its processes. The unit is twelve pages or so of the flagship's papers,
+with charts and forms, as the design counts them.
 """
 
 from __future__ import annotations
 
 import io
 import os
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from concurrent.futures import ProcessPoolExecutor
+from dataclasses import dataclass
 from datetime import date
-from functools import partial
-from html import escape
 from multiprocessing import get_context
 from pathlib import Path
+from resource import RUSAGE_CHILDREN, getrusage
 from statistics import median
 from tempfile import TemporaryDirectory
 from time import perf_counter, process_time
@@ -23,15 +25,24 @@ from typing import Any
 
 import pikepdf
 
+from quarterday.catalogue.load import reference
+from quarterday.core.file.fold import File
+from quarterday.core.review.case import Case
+from quarterday.core.review.review import review_of
 from quarterday.invent.demo.book import HERE as DEMO_DATA
-from quarterday.papers import press
-from tests.browser.chromium import CHROMIUM, FLAGS
+from quarterday.papers import package, press
+from quarterday.papers.brokerage import read_brokerage
+from quarterday.papers.fields import Field
+from quarterday.papers.page_code import codes as page_codes
+from quarterday.papers.setting import Setting
+from tests.bench._html import Chromium, Engine, as_html, feet
 
 AS_OF = date(2026, 11, 25)
 BRAND = DEMO_DATA / "brokerage.yaml"
 BOOK, SINGLY = 24, 8
 BY_ENGINE = 3
-Engine = Callable[[str], bytes]
+UNIT = ("what-changed", "premium-statement", "building-values", "coverage-summary",
+        "decisions-form", "contacts-form")  # fmt: skip
 
 
 def run() -> Iterator[str]:
@@ -57,41 +68,123 @@ def _load() -> None:
         ledger.append(account.id, drafts, by="bench", expected_seq=0)
 
 
+@dataclass(frozen=True)
+class Made:
+    """One package made: processor seconds of each step, what it was set from, and the bytes."""
+
+    worked_out: float
+    set: float
+    filled: float
+    data: Mapping[str, Any]
+    fields: Sequence[Field]
+    pdf: bytes
+
+    @property
+    def whole(self) -> float:
+        return self.worked_out + self.set + self.filled
+
+    @property
+    def pages(self) -> int:
+        with pikepdf.open(io.BytesIO(self.pdf)) as opened:
+            return len(opened.pages)
+
+    @property
+    def charts(self) -> int:
+        return str(self.data).count("'alt':")
+
+
+def made(file: File, papers: Sequence[str] | None = None) -> Made:
+    """Make the package of a file step by step as ``package.build`` does, or ``papers`` of it."""
+    start = process_time()
+    case = Case(file, reference(), AS_OF)
+    brand, language = read_brokerage(BRAND), file.organisation.language
+    setting = Setting(review_of(case), case, brand, language, 1, AS_OF, None)
+    if papers is None:
+        enclosed = package._enclosed(setting)
+        data = package._data(setting, enclosed)
+    else:
+        enclosed = ()
+        told = [{"id": p.id, "data": p.data(setting)} for p in package.PAPERS if p.id in papers]
+        codes = page_codes(setting, (id for id in papers if id.endswith("-form")))
+        data = {"house": package.house(setting) | {"codes": codes}, "papers": told}
+    worked_out = process_time()
+    raw = press.press().set(data, AS_OF)
+    was_set = process_time()
+    fields = setting.fields.described
+    pdf = press.finished(raw, fields, package._hidden(setting, enclosed))
+    ended = process_time()
+    return Made(
+        worked_out - start, was_set - worked_out, ended - was_set, data, tuple(fields), pdf
+    )  # fmt: skip
+
+
 def _in_process() -> Iterator[str]:
-    """Yield processor milliseconds of whole packages and bare typesetting, and the engine's wall.
+    """Yield processor milliseconds of whole packages, of bare typesetting and of the engine.
 
     Each package is made once: what Typst remembers of a document would flatter the second time. The
     first warms up and does not count; bare typesetting is done in a process that saw none of them.
     """
-    from quarterday.office import packages
-    from quarterday.office.brand import brokerage
     from quarterday.store import ledger
 
-    brand, ids = brokerage(BRAND), ledger.files()[: SINGLY + 1]
-    cpu, wall, taken, pages = [], [], [], []
-    for id in ids:
-        start, clock = process_time(), perf_counter()
-        order = packages.Order(id, None, AS_OF, AS_OF)
-        pdf, data = _composed(partial(packages.compose, order, brand))
-        cpu.append(process_time() - start)
-        wall.append(perf_counter() - clock)
-        taken.append(data)
-        pages.append(len(pikepdf.open(io.BytesIO(pdf)).pages))
+    files = [ledger.load(id) for id in ledger.files()]
+    warm, flagship, *others = [made(file) for file in (files[1], files[0], *files[2 : SINGLY + 2])]
+    unit = made(files[0], UNIT)
     with ProcessPoolExecutor(1, get_context("spawn")) as pool:
-        bare = pool.submit(bare_times, taken).result()
-    yield f"{SINGLY} packages, each made once, {median(pages[1:]):.0f} pages in the median"
-    yield f"  whole package     cpu {_ms(cpu[1:]):6.0f} ms in the median"
-    yield f"  bare typesetting  cpu {_ms(bare[1:]):6.0f} ms"
-    yield f"  whole / bare      {sum(cpu[1:]) / sum(bare[1:]):.2f}"
-    with _Engine() as engine:
-        engine(as_html(taken[0]))
-        for data, count, ours in list(zip(taken, pages, wall, strict=True))[1 : BY_ENGINE + 1]:
-            clock = perf_counter()
-            made = engine(as_html(data))
-            spent = perf_counter() - clock
-            theirs = len(pikepdf.open(io.BytesIO(made)).pages)
-            yield (f"  wall: ours {ours * 1000:.0f} ms for {count} pages, Chromium "
-                   f"{spent * 1000:.0f} ms for {theirs}; ratio {spent / ours:.2f}")  # fmt: skip
+        every = [warm, flagship, *others, unit]
+        bare = pool.submit(bare_times, [one.data for one in every]).result()
+    yield from _line("flagship", [flagship], bare[1:2])
+    yield from _line(f"{len(others)} others", others, bare[2:-1])
+    yield from _line("the unit", [unit], bare[-1:])
+    with Chromium() as engine:
+        _by_engine(engine, warm)
+        for name, one in (("flagship", flagship), ("another", others[0]), ("the unit", unit)):
+            spent, pages = _by_engine(engine, one)
+            ours, each = one.set + one.filled, spent / pages
+            yield (f"  {name}: ours {ours * 1000:.0f} ms for {one.pages} pages, Chromium "
+                   f"{spent * 1000:.0f} ms for {pages}; a page {each / ours * one.pages:.2f} x "
+                   f"ours, all {spent / ours:.2f} x")  # fmt: skip
+
+
+def _line(name: str, every: Sequence[Made], bare: Sequence[float]) -> Iterator[str]:
+    pages, fields = (
+        median(n) for n in zip(*((o.pages, len(o.fields)) for o in every), strict=True)
+    )
+    parts = (("worked out", [o.worked_out for o in every]), ("set", [o.set for o in every]),
+             ("fields", [o.filled for o in every]), ("bare", bare))  # fmt: skip
+    told = ", ".join(f"{part} {_ms(times):.0f}" for part, times in parts)
+    ratio = sum(one.whole for one in every) / sum(bare)
+    yield (f"{name}: {pages:.0f} pages, {every[0].charts} charts, {fields:.0f} fields; cpu ms: "
+           f"{told}; whole / bare {ratio:.2f}")  # fmt: skip
+
+
+def _by_engine(engine: Engine, one: Made) -> tuple[float, int]:
+    """Return the processor seconds of the engine's processes for a package, and its pages."""
+    html, foot = as_html(one.data), feet(one.data)
+    before = _spent_below()
+    pdf = engine(html, foot)
+    spent = _spent_below() - before
+    with pikepdf.open(io.BytesIO(pdf)) as opened:
+        return spent, len(opened.pages)
+
+
+def _spent_below() -> float:
+    """Return the processor seconds of every living process below this one (Linux)."""
+    parents, spent = {}, {}
+    for stat in Path("/proc").glob("[0-9]*/stat"):
+        try:
+            number, rest = stat.parent.name, stat.read_text().rpartition(")")[2].split()
+        except OSError:  # it has ended
+            continue
+        parents[number], spent[number] = rest[1], int(rest[11]) + int(rest[12])
+    here = str(os.getpid())
+    below = (n for n in spent if n != here and here in _above(n, parents))
+    return sum(spent[n] for n in below) / os.sysconf("SC_CLK_TCK")
+
+
+def _above(number: str, parents: Mapping[str, str]) -> Iterator[str]:
+    while number in parents:
+        number = parents[number]
+        yield number
 
 
 def bare_times(taken: Sequence[Mapping[str, Any]]) -> list[float]:
@@ -104,87 +197,8 @@ def bare_times(taken: Sequence[Mapping[str, Any]]) -> list[float]:
     return found
 
 
-def _composed(compose: Callable[[], Any]) -> tuple[bytes, Mapping[str, Any]]:
-    """Return a package's bytes, and what its template was given."""
-    seen: list[Mapping[str, Any]] = []
-    plain = press.Press.set
-
-    def watched(
-        self: press.Press,
-        data: Mapping[str, Any],
-        built_on: date,
-        dress: Mapping[str, str] | None = None,
-    ) -> bytes:
-        seen.append(data)
-        return plain(self, data, built_on, dress)
-
-    press.Press.set = watched  # type: ignore[method-assign]
-    try:
-        return compose().pdf, seen[-1]
-    finally:
-        press.Press.set = plain  # type: ignore[method-assign]
-
-
 def _ms(times: Sequence[float]) -> float:
     return median(times) * 1000
-
-
-def as_html(data: Mapping[str, Any]) -> str:
-    """Return a package's words as plain HTML: headings, paragraphs, tables, inputs."""
-    body = "".join(_section(paper["data"]) for paper in data["papers"])
-    return (
-        f'<!doctype html><html lang="{data["house"]["language"]}"><head><title>'
-        f"{escape(data['house']['title'])}</title><style>@page{{size:letter;margin:20mm}}"
-        "body{font:10pt serif}section{break-before:page}td{border:1px solid}</style></head>"
-        f"<body>{body}</body></html>"
-    )
-
-
-def _section(data: Mapping[str, Any]) -> str:
-    return f"<section>{_html(data)}</section>"
-
-
-def _html(value: object, name: str = "") -> str:
-    if isinstance(value, str):
-        tag = {"title": "h2", "heading": "h3"}.get(name, "p")
-        return f"<{tag}>{escape(value)}</{tag}>"
-    if isinstance(value, Mapping):
-        if "number" in value and "kind" in value:
-            label = escape(str(value.get("label", "")))
-            return f'<label>{label} <input name="f{value["number"]}"></label>'
-        return "".join(_html(part, key) for key, part in value.items())
-    if isinstance(value, Sequence):
-        rows = [row for row in value if isinstance(row, list | tuple)]
-        if rows and len(rows) == len(value):
-            return f"<table>{''.join(map(_row, rows))}</table>"
-        return "".join(_html(part, name) for part in value)
-    is_number = isinstance(value, int | float) and not isinstance(value, bool)
-    return f"<p>{value}</p>" if is_number else ""
-
-
-def _row(cells: Sequence[object]) -> str:
-    return f"<tr>{''.join(f'<td>{_html(cell)}</td>' for cell in cells)}</tr>"
-
-
-class _Engine:
-    """A warm headless Chromium with one page."""
-
-    def __enter__(self) -> Engine:
-        from playwright.sync_api import sync_playwright
-
-        os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "1"  # Playwright runs a loop beside us
-        self._playwright = sync_playwright().start()
-        self._browser = self._playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
-        self._page = self._browser.new_page()
-        return self._set
-
-    def _set(self, html: str) -> bytes:
-        self._page.set_content(html)
-        return self._page.pdf(prefer_css_page_size=True, tagged=True)
-
-    def __exit__(self, *_: object) -> None:
-        self._browser.close()
-        self._playwright.stop()
 
 
 def _in_processes(folder: Path) -> Iterator[str]:
@@ -209,3 +223,5 @@ def _in_processes(folder: Path) -> Iterator[str]:
     one, two = median(rate[1]), median(rate[2])
     yield f"packages a second after the first: {one:.1f} with one process, {two:.1f} with two"
     yield f"two / one {two / one:.2f} on {os.cpu_count()} processors"
+    most = getrusage(RUSAGE_CHILDREN).ru_maxrss // 1024
+    yield f"memory of the largest process: {most} MB"

@@ -17,10 +17,10 @@ from pathlib import Path
 from shutil import copytree, rmtree
 
 from quarterday.invent.demo.book import HERE as DEMO_DATA
-from quarterday.office.package_run import JOURNAL
 
 CLI = [sys.executable, "-m", "quarterday.cli"]
 DAY, SEED = "2026-11-25", 20261125
+JOURNAL = "packages.run.jsonl"  # of a run; its module wants a store
 # Adds notes to one file for ever, and says the number of each entry once it is written.
 APPENDER = """
 import secrets
