@@ -72,7 +72,8 @@ def _mapped(value: Mapping[str, Any]) -> str:
         shapes = "".join(_shapes(value))
         return (
             f'<figure><svg role=img aria-label="{escape(value["alt"])}" width={WIDE}pt '
-            f'height={TALL + 20}pt viewBox="-52 -12 {WIDE + 60} {TALL + 32}">{shapes}</svg></figure>'
+            f'height={TALL + 20}pt viewBox="-52 -12 {WIDE + 60} {TALL + 32}">{shapes}</svg>'
+            "</figure>"
         )
     if "number" in value and "kind" in value:
         label = escape(str(value.get("label", "")))
