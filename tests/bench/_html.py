@@ -24,6 +24,7 @@ table { width: 100%; border-collapse: collapse; font: 9.2pt sans-serif }
 td { border-bottom: .4pt solid #c2cbd2; padding: 3.6pt 4pt }
 label { display: inline-block; width: 31%; font: 8.6pt sans-serif } input { width: 90% }
 svg text { font: 8pt sans-serif }
+p { margin: 3pt 0 } figure { margin: 6pt 0 } h1, h2, h3 { margin: 8pt 0 4pt }
 """
 
 
@@ -59,12 +60,20 @@ def _html(value: object, name: str = "") -> str:
     if isinstance(value, Mapping):
         return _mapped(value)
     if isinstance(value, Sequence):
-        rows = [row for row in value if isinstance(row, list | tuple)]
-        if rows and len(rows) == len(value):
+        rows = [_cells(part) for part in value]
+        if rows and all(rows):
             return f"<table>{''.join(map(_row, rows))}</table>"
         return "".join(_html(part, name) for part in value)
     is_number = isinstance(value, int | float) and not isinstance(value, bool)
     return f"<p>{value}</p>" if is_number else ""
+
+
+def _cells(part: object) -> list[object]:
+    """Return the cells of a row: of a list, or of a dictionary of texts that is no field."""
+    if isinstance(part, list | tuple):
+        return list(part)
+    texts = isinstance(part, Mapping) and all(isinstance(v, str) for v in part.values())
+    return list(part.values()) if isinstance(part, Mapping) and texts else []
 
 
 def _mapped(value: Mapping[str, Any]) -> str:

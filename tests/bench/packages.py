@@ -1,6 +1,7 @@
 """Packages a second: one process and two, beside bare typesetting and an HTML-to-PDF engine.
 
-Whole: a file's review, the papers' data, setting, fields. Bare: setting the same data, no more.
+Whole: of a reviewed file the papers' data, setting, fields; the review stands apart. Bare: setting
+the same data, no more.
 The engine gets the same words, tables, charts and codes as HTML, made beforehand (``_html.py`` says
 what it does not do); it stands beside setting and fields, which is what it does. All in processor
 time, the engine's that of its processes. The unit is twelve pages or so of the flagship's papers,
@@ -31,7 +32,7 @@ from quarterday.core.review.case import Case
 from quarterday.core.review.review import review_of
 from quarterday.invent.demo.book import HERE as DEMO_DATA
 from quarterday.papers import package, press
-from quarterday.papers.brokerage import read_brokerage
+from quarterday.papers.brokerage import Brokerage, read_brokerage
 from quarterday.papers.fields import Field
 from quarterday.papers.page_code import codes as page_codes
 from quarterday.papers.setting import Setting
@@ -72,7 +73,8 @@ def _load() -> None:
 class Made:
     """One package made: processor seconds of each step, what it was set from, and the bytes."""
 
-    worked_out: float
+    reviewed: float
+    gathered: float
     set: float
     filled: float
     data: Mapping[str, Any]
@@ -81,7 +83,8 @@ class Made:
 
     @property
     def whole(self) -> float:
-        return self.worked_out + self.set + self.filled
+        """Seconds from the review to the bytes."""
+        return self.gathered + self.set + self.filled
 
     @property
     def pages(self) -> int:
@@ -93,12 +96,13 @@ class Made:
         return str(self.data).count("'alt':")
 
 
-def made(file: File, papers: Sequence[str] | None = None) -> Made:
+def made(file: File, brand: Brokerage, papers: Sequence[str] | None = None) -> Made:
     """Make the package of a file step by step as ``package.build`` does, or ``papers`` of it."""
     start = process_time()
     case = Case(file, reference(), AS_OF)
-    brand, language = read_brokerage(BRAND), file.organisation.language
-    setting = Setting(review_of(case), case, brand, language, 1, AS_OF, None)
+    done = review_of(case)
+    reviewed = process_time()
+    setting = Setting(done, case, brand, file.organisation.language, 1, AS_OF, None)
     if papers is None:
         enclosed = package._enclosed(setting)
         data = package._data(setting, enclosed)
@@ -107,14 +111,15 @@ def made(file: File, papers: Sequence[str] | None = None) -> Made:
         told = [{"id": p.id, "data": p.data(setting)} for p in package.PAPERS if p.id in papers]
         codes = page_codes(setting, (id for id in papers if id.endswith("-form")))
         data = {"house": package.house(setting) | {"codes": codes}, "papers": told}
-    worked_out = process_time()
+    gathered = process_time()
     raw = press.press().set(data, AS_OF)
     was_set = process_time()
     fields = setting.fields.described
     pdf = press.finished(raw, fields, package._hidden(setting, enclosed))
     ended = process_time()
     return Made(
-        worked_out - start, was_set - worked_out, ended - was_set, data, tuple(fields), pdf
+        reviewed - start, gathered - reviewed, was_set - gathered, ended - was_set,
+        data, tuple(fields), pdf,
     )  # fmt: skip
 
 
@@ -126,9 +131,11 @@ def _in_process() -> Iterator[str]:
     """
     from quarterday.store import ledger
 
-    files = [ledger.load(id) for id in ledger.files()]
-    warm, flagship, *others = [made(file) for file in (files[1], files[0], *files[2 : SINGLY + 2])]
-    unit = made(files[0], UNIT)
+    brand, files = read_brokerage(BRAND), [ledger.load(id) for id in ledger.files()]
+    warm, flagship, *others = [
+        made(file, brand) for file in (files[1], files[0], *files[2 : SINGLY + 2])
+    ]
+    unit = made(files[0], brand, UNIT)
     with ProcessPoolExecutor(1, get_context("spawn")) as pool:
         every = [warm, flagship, *others, unit]
         bare = pool.submit(bare_times, [one.data for one in every]).result()
@@ -149,12 +156,15 @@ def _line(name: str, every: Sequence[Made], bare: Sequence[float]) -> Iterator[s
     pages, fields = (
         median(n) for n in zip(*((o.pages, len(o.fields)) for o in every), strict=True)
     )
-    parts = (("worked out", [o.worked_out for o in every]), ("set", [o.set for o in every]),
-             ("fields", [o.filled for o in every]), ("bare", bare))  # fmt: skip
-    told = ", ".join(f"{part} {_ms(times):.0f}" for part, times in parts)
-    ratio = sum(one.whole for one in every) / sum(bare)
+    parts = {
+        "review": [one.reviewed for one in every], "papers' data": [o.gathered for o in every],
+        "set": [one.set for one in every], "fields": [one.filled for one in every], "bare": bare,
+    }  # fmt: skip
+    told = ", ".join(f"{part} {_ms(times):.0f}" for part, times in parts.items())
+    whole, review = sum(one.whole for one in every), sum(one.reviewed for one in every)
+    ratios = whole / sum(bare), (whole + review) / sum(bare)
     yield (f"{name}: {pages:.0f} pages, {every[0].charts} charts, {fields:.0f} fields; cpu ms: "
-           f"{told}; whole / bare {ratio:.2f}")  # fmt: skip
+           f"{told}; whole / bare {ratios[0]:.2f}, with the review {ratios[1]:.2f}")  # fmt: skip
 
 
 def _by_engine(engine: Engine, one: Made) -> tuple[float, int]:

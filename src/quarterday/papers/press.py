@@ -26,7 +26,7 @@ import typst
 
 HERE = Path(__file__).parent
 FONTS = HERE / "fonts"
-_OLDER = 4  # how many settings older each one makes what the typesetter remembers; it forgets at 11
+_OLDER = 6  # how many settings older each one makes what the typesetter remembers; it forgets at 11
 _APOSTROPHE = re.compile(r"(?<=\w)'")
 Plain = Mapping[str, Any]  # JSON: what a template is given
 
