@@ -41,7 +41,6 @@ from quarterday.core.review.review import Review
 from quarterday.core.words import Rate, Term, Words, words
 from quarterday.intake.labels import choice
 from quarterday.office.forms import sheet_of
-from quarterday.office.showing import house
 
 OPTION = "option"
 _CATALOGUES: Mapping[tuple[str, str], str] = {
@@ -137,6 +136,8 @@ def leaf_told(kind: str, path: str, value: Leaf, speech: Speech) -> str:
     if isinstance(value, bool):
         return speech.say(value)
     if (kind, path) == (Organisation.kind, "office"):
+        from quarterday.office.showing import house  # it needs a store, which the sentences do not
+
         return house().offices.get(str(value), str(value))
     part, _, name = path.rpartition(".")
     column = _column(kind, part.partition("[")[0], name or path)
