@@ -264,6 +264,8 @@ def test_an_option_is_part_of_the_question_it_answers(
     found = low(case)
     assert found.priority.cost == (None if price is None else Money(Decimal(price)))
     assert found.subject.key == "loss-of-income"
+    assert found.priority.removed == Money(Decimal(limit - 60_000))
+    assert found.priority.at_risk == Money(Decimal(120_000))
     assert "terms.option-open@others" not in {f.id for f in option_open(case)}
     english = Speech(canada, "en").say
     assert said in english(found.means)

@@ -172,7 +172,15 @@ def test_a_decision_says_why_it_stands_where_it_does(
 def test_the_ratio_is_told_in_whole_dollars(canada: Reference) -> None:
     found = with_place(finding("a", Priority(MONEY, at_risk=cad("1000"), cost=cad("10.40"))))
     said = Speech(canada, "en").say(found.priority.reasons[-1])
-    assert said.startswith("$1,000 is at stake for $10 a year: $96 for each dollar.")
+    assert said.startswith("$10 a year removes $1,000 of what is at stake: $96 for each dollar.")
+
+
+def test_what_removes_only_a_part_ranks_by_that_part(canada: Reference) -> None:
+    part = Priority(MONEY, at_risk=cad("9000"), cost=cad("10"), removed=cad("500"))
+    assert order(part=part, whole=Priority(MONEY, at_risk=cad("900"), cost=cad("10"))) == [
+        "whole", "part"]  # fmt: skip
+    said = Speech(canada, "en").say(with_place(finding("a", part)).priority.reasons[-1])
+    assert said.startswith("$10 a year removes $500 of what is at stake: $50 for each dollar.")
 
 
 def test_the_agenda_s_decisions_are_among_the_findings(case_of: Any) -> None:

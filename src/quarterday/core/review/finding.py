@@ -47,6 +47,7 @@ class Priority:
 
     Order: ``tier``; for safety and what lapses an earlier ``by`` date; then, except for safety,
     ``at_risk`` per dollar of ``cost`` (what is free first; an unknown cost last), then ``at_risk``.
+    Where what is asked removes only a part of it, ``removed`` says how much, and ranks instead.
     """
 
     tier: Tier
@@ -54,6 +55,7 @@ class Priority:
     at_risk: Money | None = None
     cost: Money | None = None
     reasons: tuple[Words, ...] = ()
+    removed: Money | None = None
 
 
 @dataclass(frozen=True, slots=True)

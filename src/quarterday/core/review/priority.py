@@ -23,7 +23,8 @@ NO_MONEY: Worth = (0, Decimal(0), Decimal(0))
 
 def _worth(priority: Priority) -> Worth:
     """Return what ranks money: free before priced before unknown, then money at risk a dollar."""
-    at_risk = priority.at_risk.amount if priority.at_risk else Decimal(0)
+    money = priority.removed or priority.at_risk
+    at_risk = money.amount if money else Decimal(0)
     if priority.cost is None:
         return 2, -at_risk, -at_risk
     cost = priority.cost.amount
@@ -64,7 +65,7 @@ def with_place(finding: Finding) -> Finding:
 def _place(priority: Priority) -> Words:
     if priority.tier is not Tier.MONEY:
         return words(_REASONS[priority.tier])
-    at_risk, cost = priority.at_risk, priority.cost
+    at_risk, cost = priority.removed or priority.at_risk, priority.cost
     if cost is None:
         return words("priority-unpriced")
     if not cost:

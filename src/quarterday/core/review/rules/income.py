@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from decimal import Decimal
 
-from quarterday.core.figure import Node
+from quarterday.core.figure import Figure, Node
 from quarterday.core.file.records.terms import Premium
 from quarterday.core.income.closing import PARAMETERS as OF_THE_CLOSURE
 from quarterday.core.income.picture import LINE, IncomePicture
@@ -52,9 +52,20 @@ def _low(case: Case, found: IncomePicture) -> Finding:
     if offer is not None:
         said = words("said-then", first=means, then=say("offer"))
         texts = (say("offer-title"), said, say("offer-todo"))
-    priority = Priority(Tier.MONEY, at_risk=found.short.money, cost=price, reasons=(say("reason"),))
+    priority = Priority(
+        Tier.MONEY,
+        at_risk=found.short.money,
+        cost=price,
+        reasons=(say("reason"),),
+        removed=_removed(offer, found.need, found.limit),
+    )
     evidence = (*found.figures().values(), *_facts(case, found, offer))
     return _finding(TOO_LOW, LINE, asks, texts, priority, evidence)
+
+
+def _removed(offer: Offer | None, need: Figure, limit: Figure) -> Money | None:
+    """Return how much of a shortage an offer ends; None without one."""
+    return min(offer.limit, need.money) - limit.money if offer else None
 
 
 def _offered(offer: Offer | None, found: IncomePicture) -> dict[str, Arg | Words]:
@@ -110,7 +121,13 @@ def extra_low(case: Case) -> Iterator[Finding]:
         said = words("said-then", first=say("means"), then=say("offer"))
         texts = (say("offer-title"), said, say("offer-todo"))
     price = offer.price if offer else None
-    priority = Priority(Tier.MONEY, at_risk=short.money, cost=price, reasons=(say("reason"),))
+    priority = Priority(
+        Tier.MONEY,
+        at_risk=short.money,
+        cost=price,
+        reasons=(say("reason"),),
+        removed=_removed(offer, need, limit),
+    )
     evidence = (*found.extra, *_facts(case, found, offer))
     yield _finding(EXTRA_LOW, EXTRA_LINE, asks, texts, priority, evidence)
 
