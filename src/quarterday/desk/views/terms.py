@@ -186,8 +186,10 @@ def _edited(
     for component, said in typed.items():
         value = _amount(request, said)
         fault = request.speech.say(value.what) if isinstance(value, BadCell) else ""
-        if fault:
-            faults.append(fault)
+        if isinstance(value, BadCell):
+            named = request.speech.say(Term("settling-component", component.partition("@")[0]))
+            told = f"{fault} {request.speech.say(value.remedy)}"
+            faults.append(request.speech.named(named, told))
         elif value:
             amounts[component] = value
         fields.append({"component": component.partition("@")[0], "key": component,

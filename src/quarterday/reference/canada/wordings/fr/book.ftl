@@ -85,7 +85,7 @@ book-experience-note = Prime : celle des conditions qui prennent fin, pour chaqu
 book-offers-message = { $offered ->
     [0] Les offres au dossier ne contiennent aucune option.
     [one] Une option a été offerte : { $taken } acceptée, { $left } refusée, { $open } non décidée.
-   *[other] { $offered } options ont été offertes : { $taken } acceptées, { $left } refusées, { $open } non décidées.
+   *[other] { $offered } options ont été offertes : acceptées, { $taken }; refusées, { $left }; non décidées, { $open }.
 } { $left ->
     [0] { "" }
    *[other] Ce qui a été refusé aurait coûté { $price } par an.
