@@ -44,3 +44,13 @@ def test_a_list_does_not_wait_for_what_only_a_review_needs() -> None:
     )
     done = subprocess.run([sys.executable, "-c", says], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "False"
+
+
+def test_the_program_starts_as_a_process_of_its_own() -> None:
+    """Its modules are read before any store is known; a test that has one open cannot tell."""
+    done = subprocess.run(
+        [sys.executable, "-m", "quarterday.cli", "--version"], capture_output=True, text=True,
+        check=False,
+    )  # fmt: skip
+    assert (done.returncode, done.stderr) == (0, "")
+    assert done.stdout.startswith("quarterday, version ")

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING, Any
 
 from quarterday.catalogue.speech import Speech
 from quarterday.core.words import Term, Words, words
-from quarterday.office.called import leaf_told
 
 if TYPE_CHECKING:  # it needs a store, which the sentences do not
     from quarterday.store.conflict import Conflict
@@ -25,6 +24,8 @@ def sentences(trouble: Exception, speech: Speech) -> Iterator[str]:
 
 def clashes(conflict: Conflict, speech: Speech) -> list[dict[str, Any]]:
     """Return, for each record that two people changed, who else did and where they differ."""
+    from quarterday.office.called import leaf_told  # what tells no conflict need not wait for it
+
     return [
         {
             "kind": speech.say(Term("record", clash.kind)),
