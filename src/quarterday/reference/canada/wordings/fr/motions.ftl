@@ -35,18 +35,18 @@ motion-terms-dropped-instead = Il est proposé d'accepter le renouvellement sans
 motion-terms-option-open = Il est proposé de souscrire cette garantie, { $cost } : { $coverage }.
 motion-terms-option-open-instead = Il est proposé de ne pas souscrire cette garantie cette année : { $coverage }; et d'inscrire au procès-verbal { $stake }.
 motion-terms-options-together = { $count ->
-    [one] Il est proposé d'accepter cette option, { $cost } : { $options }.
-   *[other] Il est proposé de souscrire, parmi les options offertes, celles marquées « accepter » au formulaire des décisions; et de refuser les autres. Ce sont : { $options }.
+    [one] Il est proposé d'accepter cette option, { $cost } : { $options }.
+   *[other] Il est proposé de souscrire, parmi les options offertes, celles marquées « accepter » au formulaire des décisions; et de refuser les autres. Ce sont : { $options }.
 }
 motion-terms-options-together-instead = { $count ->
-    [one] Il est proposé de ne pas accepter cette option cette année : { $options }.
-   *[other] Il est proposé de ne souscrire aucune des options offertes cette année : { $options }.
+    [one] Il est proposé de ne pas accepter cette option cette année : { $options }.
+   *[other] Il est proposé de ne souscrire aucune des options offertes cette année : { $options }.
 }
 motion-terms-vacancy = Il est proposé que le courtier demande par écrit à l'assureur la permission de laisser vide : { $buildings }; et d'assurer le chauffage, l'eau et les visites comme l'assureur le demande.
 motion-terms-vacancy-instead = Il est proposé de ne demander aucune permission pour : { $buildings }; et d'inscrire au procès-verbal que l'assurance peut cesser tant que c'est vide.
 motion-terms-worse = { $priced ->
-    [no] Il est proposé de faire redemander les conditions actuelles par le courtier, qui en dira le prix au conseil : { $coverage }.
-   *[yes] Il est proposé de faire redemander les conditions actuelles par le courtier, ou de prendre l'option de l'assureur, { $cost } : { $coverage }.
+    [no] Il est proposé de faire redemander les conditions actuelles par le courtier, qui en dira le prix au conseil : { $coverage }.
+   *[yes] Il est proposé de faire redemander les conditions actuelles par le courtier, ou de prendre l'option de l'assureur, { $cost } : { $coverage }.
 }
 motion-terms-worse-instead = Il est proposé d'accepter les conditions réduites : { $coverage }; et d'inscrire au procès-verbal { $stake }.
 motion-values-below-replacement = Il est proposé de hausser de { $gap } le montant d'assurance de ce bâtiment, { $cost } : { $building }.

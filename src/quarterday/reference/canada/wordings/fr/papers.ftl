@@ -362,7 +362,7 @@ claims-record-cost-header = Coût
 claims-record-status = État
 claims-record-nowhere = non indiqué
 claims-record-prevention = Ce qui le prévient
-claims-record-late = Déclaré plus de { $days } jours après le sinistre : { $each }. Un assureur peut payer moins ce qu'il apprend tard.
+claims-record-late = Déclaré plus de { $days } jours après le sinistre : { $each }. Un assureur peut payer moins ce qu'il apprend tard.
 claims-record-caution = Le registre de l'assureur prévaut. Dites-nous ce qui manque ou ce qui est inexact.
 claims-record-caution-day = Selon le registre de l'assureur au { $day }; les dossiers ouverts peuvent changer. Dites-nous ce qui manque ou ce qui est inexact.
 
