@@ -194,5 +194,9 @@ def test_an_answer_of_ten_megabytes_is_not_repeated_to_the_reader(flagship: str)
     assert isinstance(found, tuple)
     for language in LANGUAGES:
         assert max(map(len, in_words(found[0], language))) < 500
+    (unread,) = found[0].proposals
+    assert (unread.now, unread.said, unread.is_unread) == ("705-555-0140", None, True)
+    told = "Telephone: Harriet Boone. The form says: an answer that cannot be relied on."
+    assert in_words(found[0], "en") == [told]
     with pikepdf.open(io.BytesIO(data)) as pdf:
         assert len(str(filling.field(pdf, "contacts.warden.phone").V)) == 10 * 1024**2

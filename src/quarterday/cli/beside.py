@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from quarterday.cli.screen import Screen
 from quarterday.core.words import Term
-from quarterday.intake.forms.telling import value
+from quarterday.intake.forms.telling import answered, value
 
 if TYPE_CHECKING:
     from quarterday.intake.forms.propose import Asked, Proposal
@@ -108,7 +108,7 @@ def _facts(screen: Screen, one: Proposal) -> Iterator[tuple[str, str]]:
     yield screen.words("cli-beside-now"), say(value(one, one.now))
     if one.status == "clash":
         yield screen.words("cli-beside-was"), say(value(one, one.was))
-    yield screen.words("cli-beside-said"), say(value(one, one.said))
+    yield screen.words("cli-beside-said"), say(answered(one))
     yield screen.words("cli-beside-state"), screen.words(f"cli-beside-{one.status}")
     if one.why:
         yield screen.words("cli-beside-why"), say(one.why)

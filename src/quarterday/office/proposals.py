@@ -8,7 +8,7 @@ from quarterday.catalogue.speech import Speech
 from quarterday.core.words import words
 from quarterday.intake.forms.propose import Proposal
 from quarterday.intake.forms.recognise import Flat
-from quarterday.intake.forms.telling import sentence, value
+from quarterday.intake.forms.telling import answered, sentence, value
 from quarterday.office.accepting import Kept
 from quarterday.office.returning import Reading, flat_notes
 
@@ -36,7 +36,7 @@ def proposal(one: Proposal, speech: Speech) -> Plain:
         "field": one.name, "form": one.form, "kind": one.kind, "key": one.key,
         "of": one.field, "status": one.status, "can_be_taken": one.edit is not None,
         "was": speech.say(value(one, one.was)), "now": speech.say(value(one, one.now)),
-        "said": speech.say(value(one, one.said)),
+        "said": speech.say(answered(one)),
         "sentence": speech.say(sentence(one)), "why": speech.say(one.why) if one.why else None,
     }  # fmt: skip
 

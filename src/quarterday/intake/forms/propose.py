@@ -96,6 +96,7 @@ class Proposal:
     why: Words | None = None
     edit: AnyEdit | None = None
     needs: str = ""
+    is_unread: bool = False  # the form holds an answer that cannot be relied on
 
 
 @dataclass(frozen=True, slots=True)
@@ -192,11 +193,21 @@ def _of(context: Context, asked: Asked, by_form: Mapping[str, Confirmed]) -> Ite
         return
     blank = Proposal(asked.name, asked.form, asked.label, "", aim.key, aim.field, None, None, None)
     if given.text is None:
-        yield replace(blank, status="asks", why=given.why)
+        stands = _standing(context, aim, blank)
+        yield replace(stands, status="asks", why=given.why, is_unread=True)
     elif not _same(given.text, asked.printed):
         who = by_form.get(asked.form, Confirmed())
         read = _Read(context, asked, aim, who, blank)
         yield from _READERS[aim.way](read, _id_of(asked, given.text))
+
+
+def _standing(context: Context, aim: Target, blank: Proposal) -> Proposal:
+    """Return a proposal that says nothing new of a field, and what stands in it."""
+    if aim.record is None or (aim.record.kind, aim.field) not in COLUMNS:
+        return blank
+    then, now = (file.get(aim.record, aim.key) for file in (context.then, context.now))
+    was, stands = (getattr(record, aim.field, None) for record in (then, now))
+    return replace(blank, kind=aim.record.kind, was=was, now=stands)
 
 
 def _same(one: str, other: str) -> bool:

@@ -20,12 +20,19 @@ Told = Arg | Words | tuple[Arg | Words, ...]
 
 def sentence(proposal: Proposal) -> Words:
     """Return a proposal in a sentence: the question, today's fact, and what the form says."""
+    if proposal.is_unread:
+        return words("returns-unread", label=proposal.label, said=answered(proposal))
     id = f"returns-{proposal.status}"
     said = {"label": proposal.label, "now": value(proposal, proposal.now)}
-    said |= {"said": value(proposal, proposal.said)}
+    said |= {"said": answered(proposal)}
     if proposal.status == "clash":
         said |= {"was": value(proposal, proposal.was)}
     return words(id, **said)
+
+
+def answered(proposal: Proposal) -> Told:
+    """Return what the form says, as it is spoken."""
+    return words("returns-unread-said") if proposal.is_unread else value(proposal, proposal.said)
 
 
 def value(proposal: Proposal, held: Held) -> Told:
