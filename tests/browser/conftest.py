@@ -9,8 +9,10 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
 
 import pytest
+from django.conf import settings
 from django.db import connections
 from playwright.sync_api import Browser, Page, sync_playwright
 from pytest_django.live_server_helper import LiveServer
@@ -29,10 +31,18 @@ from tests.desk.conftest import (  # noqa: F401 - fixtures
 
 from quarterday.catalogue.load import reference
 from quarterday.office.book import keeping
+from quarterday.store import seals
 
 os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "1"
 Enter = Callable[..., Page]
 SLOW = 90_000  # milliseconds: a busy machine is not a failure
+
+
+@pytest.fixture(autouse=True)
+def _seals_end_with_their_entries() -> Iterator[None]:
+    """Forget what was sealed: the next test begins with an empty ledger in the same folder."""
+    yield
+    (Path(settings.QUARTERDAY_HOME) / seals.LIST_FILE).unlink(missing_ok=True)
 
 
 @pytest.fixture(scope="session")

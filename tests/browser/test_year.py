@@ -250,7 +250,7 @@ def the_ledger_tells_it(page: Page) -> None:
     page.goto(f"{F}history/")
     assert page.locator(".entries > li").count() == min(100, file.seq)
     report = verify(FILE)
-    assert (report.is_sound, report.entries) == (True, file.seq)
+    assert (report.is_sound, report.entries) == (True, file.seq), report
 
 
 def test_the_year_of_one_account(

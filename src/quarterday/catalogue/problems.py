@@ -35,7 +35,7 @@ def sentences(file: str, entry: str, error: ValidationError) -> tuple[str, ...]:
     """
     faults = error.errors()
     return tuple(
-        f"{file}, entry {entry}, field {_place(fault['loc'])}: {fault['msg']}."
+        f"{file}, entry {entry}, field {_place(fault['loc'])}: {fault['msg'].removeprefix('Value error, ')}."
         for fault in faults
         if not _follows(fault, faults)
     )

@@ -37,4 +37,5 @@ def brand(context: click.Context, /, *, file: Path | None, as_json: bool) -> Non
     screen.say("cli-brand-colours", accent=house.colours.accent, tint=house.colours.tint)
     screen.say("cli-brand-signatures", names=tuple(signatures) or "–")
     for language, ids in found.wordings.items():
-        screen.say("cli-brand-wordings", language=language, n=len(ids), ids=ids or "–")
+        if ids:
+            screen.say("cli-brand-wordings", language=language, n=len(ids), ids=ids)

@@ -31,7 +31,6 @@ def data(setting: Setting, enclosed: Enclosed) -> Data:
         "opening": setting.opening(ID, _title(setting), _lead(setting)),
         "sender": list(alone.sender(setting.brokerage, setting.language)),
         "to": [line for line in _to(setting) if line],
-        "status": None if setting.signed else setting.say("letter-unsigned"),
         "greeting": _greeting(setting),
         "glance_items": list(_glance(setting)),
         "terms": setting.say("letter-words"),

@@ -33,7 +33,6 @@ letter-lead-no-offer = Your insurance renews on { $renewal }. The insurer has no
     [0] Your leaders have nothing to decide yet.
    *[other] Below is what your leaders can decide now.
 }
-letter-unsigned = This is a draft. No licensed broker has signed the review, so it must not be delivered.
 letter-to = { $name }, { $role }
 letter-dear = Dear { $name },
 letter-all = To the leaders of the organisation,

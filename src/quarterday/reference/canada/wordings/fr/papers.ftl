@@ -33,7 +33,6 @@ letter-lead-no-offer = Votre assurance se renouvelle le { $renewal }. L'assureur
     [0] Votre conseil n'a rien à décider pour le moment.
    *[other] Voici ce que votre conseil peut décider dès maintenant.
 }
-letter-unsigned = Ceci est une ébauche. Aucune personne titulaire d'un permis de courtage n'a signé l'examen : il ne faut pas la remettre.
 letter-to = { $name }, { $role }
 letter-dear = Bonjour { $name },
 letter-all = Aux membres du conseil,
