@@ -28,6 +28,10 @@ def _follows(fault: ErrorDetails, faults: Iterable[ErrorDetails]) -> bool:
     return fault["type"] == "too_short" and any(loc[: len(here)] == here for loc in inside)
 
 
+def _said(fault: ErrorDetails) -> str:
+    return fault["msg"].removeprefix("Value error, ")  # what pydantic puts before our own words
+
+
 def sentences(file: str, entry: str, error: ValidationError) -> tuple[str, ...]:
     """Return one sentence for each fault of ``error``, naming the file, the entry and the field.
 
@@ -35,7 +39,7 @@ def sentences(file: str, entry: str, error: ValidationError) -> tuple[str, ...]:
     """
     faults = error.errors()
     return tuple(
-        f"{file}, entry {entry}, field {_place(fault['loc'])}: {fault['msg'].removeprefix('Value error, ')}."
+        f"{file}, entry {entry}, field {_place(fault['loc'])}: {_said(fault)}."
         for fault in faults
         if not _follows(fault, faults)
     )
