@@ -49,6 +49,14 @@ def _home(tmp_path_factory: pytest.TempPathFactory) -> None:
     settings.QUARTERDAY_HOME = home
 
 
+@pytest.fixture(autouse=True)
+def _no_certificate_outlives_its_test() -> Iterator[None]:
+    """Let no test seal because one before it did: the folder is the same, the ledger is not."""
+    yield
+    for name in ("certificate.key", "certificate.pem"):
+        (Path(settings.QUARTERDAY_HOME) / name).unlink(missing_ok=True)
+
+
 @pytest.fixture(scope="session")
 def django_db_modify_db_settings(tmp_path_factory: pytest.TempPathFactory, worker_id: str) -> None:
     """Give each process of the tests a database of its own.
