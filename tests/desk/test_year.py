@@ -611,6 +611,7 @@ def test_the_premium_page_divides_by_the_key_that_is_asked_for(book: None, signe
     made = page.context["made"]
     assert sum(made.allocation.totals.values()) == made.table.total.amount
     assert "Youth drop-in" in told(page)
+    assert f'href="{F}why/?figure=' in page.content.decode()
     strange = browser.get(f"{F}premium/?key=no-such")
     assert strange.status_code == 200
     assert strange.context["refused"]
