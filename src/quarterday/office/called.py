@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal
 
 from quarterday.catalogue.speech import MissingWording, Speech, Spoken
 from quarterday.core.file.difference import Leaf
-from quarterday.core.file.fold import File
+from quarterday.core.file.entry import Entry
+from quarterday.core.file.fold import File, read
 from quarterday.core.file.layout import Column
 from quarterday.core.file.records import (
     AllocationKey,
@@ -41,6 +42,7 @@ from quarterday.core.review.review import Review
 from quarterday.core.words import Rate, Term, Words, words
 from quarterday.intake.labels import choice
 from quarterday.office.forms import sheet_of
+from quarterday.office.telling import signer
 
 OPTION = "option"
 _CATALOGUES: Mapping[tuple[str, str], str] = {
@@ -70,6 +72,22 @@ def names_of(file: File, done: Review | None = None) -> Names:
         {contact.id: contact.name for contact in file.contacts},
         {found.id: found.title for found in done.findings} if done else {},
     )
+
+
+def records_of(entries: Iterable[Entry]) -> dict[int, Record]:
+    """Return by entry, the oldest first, the record it tells of: of a withdrawal, the one it took.
+
+    Nothing for an entry whose content was removed and that had none before it.
+    """
+    standing: dict[tuple[str, str], Record] = {}
+    found = {}
+    for entry in entries:
+        ref = entry.kind, entry.key
+        if entry.body is not None:
+            standing[ref] = read(entry.kind, entry.body)
+        if ref in standing:
+            found[entry.seq] = standing[ref]
+    return found
 
 
 def question_told(question: str, findings: Mapping[str, Words]) -> Spoken:
@@ -103,7 +121,7 @@ def called(record: Record, names: Names) -> Spoken:  # noqa: C901, PLR0911, PLR0
         case ReviewSigned():
             return record.reviewer
         case Bound() | PolicyChecked():
-            return record.by.partition(" <")[0]
+            return signer(record.by)
         case PaymentChoice():
             at_once = record.plan == AT_ONCE
             return words("payment-at-once") if at_once else Term("plan", record.plan)

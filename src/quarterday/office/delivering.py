@@ -20,6 +20,7 @@ from quarterday.core.reference import Reference
 from quarterday.core.words import words
 from quarterday.office import mailing, sealing, underway
 from quarterday.office.reviewing import signature
+from quarterday.office.telling import signer
 from quarterday.office.trouble import Trouble, made
 from quarterday.papers.brokerage import Brokerage
 from quarterday.store import ledger, originals
@@ -48,7 +49,7 @@ def usual_letter(
     called = organisation.known_as or organisation.name
     told = {
         "organisation": called, "renewal": str(file.renewal), "to": to, "phone": brokerage.phone,
-        "brokerage": brokerage.named(language), "sender": sender.partition(" <")[0],
+        "brokerage": brokerage.named(language), "sender": signer(sender),
     }  # fmt: skip
     parts = ("greeting", "body", "forms", "caution", "close")
     text = "\n\n".join(speech.say(words(f"mail-{part}", **told)) for part in parts)

@@ -22,6 +22,11 @@ def sentences(trouble: Exception, speech: Speech) -> Iterator[str]:
     yield from (speech.say(sentence) for sentence in told if isinstance(sentence, Words))
 
 
+def signer(signed: str) -> str:
+    """Return the name in a signature such as ``Ada Byron <ada@example.org>``."""
+    return signed.partition(" <")[0]
+
+
 def clashes(conflict: Conflict, speech: Speech) -> list[dict[str, Any]]:
     """Return, for each record that two people changed, who else did and where they differ."""
     from quarterday.office.called import leaf_told  # what tells no conflict need not wait for it
@@ -29,7 +34,7 @@ def clashes(conflict: Conflict, speech: Speech) -> list[dict[str, Any]]:
     return [
         {
             "kind": speech.say(Term("record", clash.kind)),
-            "by": clash.theirs.by.partition(" <")[0],
+            "by": signer(clash.theirs.by),
             "signed": clash.theirs.by,
             "at": clash.theirs.recorded_at,
             "fields": [

@@ -12,16 +12,16 @@ from django.shortcuts import redirect, render
 from django.views.decorators.http import require_POST, require_safe
 
 from quarterday.core.file.entry import Entry
-from quarterday.core.file.fold import File, read
+from quarterday.core.file.fold import File
 from quarterday.core.file.records import Decision, FindingSetAside, Organisation, Record
 from quarterday.core.words import Term, words
 from quarterday.desk.request import DeskRequest
 from quarterday.desk.views.acts import seen
 from quarterday.desk.views.file import shown_of
 from quarterday.office import access, standings, undoing
-from quarterday.office.called import Names, called_told, leaf_told, names_of
+from quarterday.office.called import Names, called_told, leaf_told, names_of, records_of
 from quarterday.office.own_data import reference_in_use
-from quarterday.office.telling import field_name
+from quarterday.office.telling import field_name, signer
 from quarterday.store import ledger
 from quarterday.store.ledger import Step
 
@@ -52,7 +52,7 @@ def history(request: DeskRequest, file: str) -> HttpResponse:
     kind = request.GET.get("kind", "")
     kinds = sorted({step.entry.kind for step in steps})
     chosen = [step for step in steps if not kind or step.entry.kind == kind][:MOST]
-    found = _records(steps)
+    found = records_of(step.entry for step in reversed(steps))
     names = _names(request, held, (found.get(step.entry.seq) for step in chosen))
     total = sum(not kind or step.entry.kind == kind for step in steps)
     told = {
@@ -90,19 +90,6 @@ def _undoable(request: DeskRequest, held: File, steps: list[Step]) -> frozenset[
     return frozenset(e.seq for e in entries if e.seq in kept and e.kind in may)
 
 
-def _records(steps: list[Step]) -> dict[int, Record]:
-    """Return by entry the record it tells of: the one it took back when it tells of none."""
-    standing: dict[tuple[str, str], Record] = {}
-    found = {}
-    for entry in (step.entry for step in reversed(steps)):
-        ref = entry.kind, entry.key
-        if entry.body is not None:
-            standing[ref] = read(entry.kind, entry.body)
-        if ref in standing:
-            found[entry.seq] = standing[ref]
-    return found
-
-
 def _names(request: DeskRequest, held: File, records: Iterable[Record | None]) -> Names:
     """Return what the file's things are called; findings when a record names one."""
     is_asked = any(isinstance(record, Decision | FindingSetAside) for record in records)
@@ -120,7 +107,7 @@ def _told(
         "entry": entry,
         "kind": speech.say(Term("record", entry.kind)),
         "called": called_told(record, names, speech) if record else "",
-        "by": entry.by.partition(" <")[0],
+        "by": signer(entry.by),
         "act": _act(entry, request),
         "origin": speech.origin(entry.origin, entry.recorded_at.date()),
         "changes": [
