@@ -112,6 +112,49 @@ def test_terms_hold_what_five_sheets_say_and_where_each_line_stood() -> None:
     ]
 
 
+@pytest.mark.parametrize(
+    ("headings", "said"),
+    [
+        (("deductible percent", "deductible percent of", "deductible minimum"), "value"),
+        (("Deductible %", "Deductible % of", "Min deductible"), "of value"),
+        (("Franchise en pourcentage", "Pourcentage appliqué à", "Franchise minimale"), "valeur"),
+    ],
+)
+def test_an_option_says_a_percentage_deductible_as_a_coverage_does(
+    headings: tuple[str, ...], said: str
+) -> None:
+    row = (*OF, "earthquake", "*", 50_000, 5_900, "5 %", said, 10_000)
+    done = plan_of(sheets(Options=[(*OPTIONS, *headings), row]))
+    assert terms_of(done).options == (
+        Option(
+            coverage="earthquake",
+            limit=Decimal(50_000),
+            price=Decimal(5_900),
+            deductible_percent=Decimal("0.05"),
+            deductible_percent_of="value",
+            deductible_minimum=Decimal(10_000),
+        ),
+    )
+
+
+def test_options_from_before_meet_a_workbook_with_the_new_columns_unchanged() -> None:
+    """A workbook that says nothing in them leaves what is on file, and one without them too."""
+    options = (Option(coverage="earthquake", limit=Decimal(1), deductible=Decimal(25_000)),)
+    held = HELD.model_copy(update={"options": options})
+    for headings, cells in (((), ()), (("deductible percent",), ("",))):
+        row = (*OF, "earthquake", "*", 1, "", *cells)
+        done = plan_of(sheets(Options=[(*OPTIONS, *headings), row]), on_file(held))
+        assert terms_of(done).options == options
+
+
+@pytest.mark.parametrize("of", ["whole-income", "Gross earnings", "revenus bruts"])
+def test_a_coverage_says_what_its_coinsurance_of_income_counts(of: str) -> None:
+    row = (*OF, "loss-of-income", "*", 50_000, "", "50 %", of)
+    headings = (*COVERAGES, "coinsurance", "coinsurance of")
+    (line,) = terms_of(plan_of(sheets(Coverages=[headings, row]))).coverages
+    assert (line.coinsurance, line.coinsurance_of) == (Decimal("0.5"), "whole-income")
+
+
 @pytest.mark.parametrize("stage", ["issued", "Expiring", "en vigueur", "Échue"])
 def test_expiring_terms_are_the_issued_ones(stage: str) -> None:
     done = plan_of({**sheets(), "Terms": [TERMS, ("0007", START, END, stage, "")]})

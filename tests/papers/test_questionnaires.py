@@ -32,6 +32,7 @@ from quarterday.papers.decisions_form import data as decisions
 from quarterday.papers.fields import Field, field_parts
 from quarterday.papers.interests_form import data as interests
 from quarterday.papers.operations_form import data as operations
+from quarterday.papers.options import data as options_paper
 from quarterday.papers.package import _data, _enclosed
 from quarterday.papers.setting import Data, Setting
 from quarterday.papers.statement_of_values import data as statement
@@ -269,6 +270,21 @@ def test_an_answer_on_file_is_filled_in_with_its_words() -> None:
     filled = [(found[n].value) for n in found if field_parts(n)[1] == question]
     assert items
     assert filled == ["leave-it", "Not this year"]
+
+
+def test_an_option_shows_its_percentage_on_the_form_and_on_the_paper_alike() -> None:
+    percent = Option(
+        coverage="earthquake", limit=Decimal(900_000), price=Decimal(780),
+        deductible_percent=Decimal("0.05"), deductible_percent_of="value",
+        deductible_minimum=Decimal(10_000),
+    )  # fmt: skip
+    of = made(offer(Coverage(coverage="contents"), options=[percent]))
+    (asked,) = [i for part in decisions.data(of)["parts"] if part["heading"] == of.say(
+        "decisions-form-options") for i in part["items"]]  # fmt: skip
+    (shown,) = options_paper.data(of)["items"]
+    said = ("Deductible", "5% of the value, at least $10,000")
+    assert said in [tuple(fact) for fact in asked["facts"]]
+    assert said in [tuple(fact) for fact in shown["facts"]]
 
 
 def test_an_option_without_a_price_is_not_put_to_the_board() -> None:

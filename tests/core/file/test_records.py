@@ -61,9 +61,16 @@ COVERAGE = st.builds(
     Coverage,
     coverage=LINE, location=LINE, limit=st.none() | AMOUNT, deductible_percent=st.none() | NUMBER,
     coinsurance=st.none() | RATIO, agreed_value_until=st.none() | DAY,
+    coinsurance_of=st.sampled_from((None, "whole-income", "less-stopping")),
     excluded_causes=st.lists(LINE, max_size=2).map(tuple),
     damages=st.none() | st.sampled_from(((), ("punitive",), ("punitive", "multiplied"))),
     defence=st.sampled_from((None, "inside", "outside")), claims_made=st.none() | st.booleans(),
+)  # fmt: skip
+OPTION = st.builds(
+    Option,
+    coverage=LINE, price=AMOUNT, deductible_percent=st.none() | NUMBER,
+    deductible_percent_of=st.sampled_from((None, "loss", "limit", "value")),
+    deductible_minimum=st.none() | AMOUNT, deductible_maximum=st.none() | AMOUNT,
 )  # fmt: skip
 SPAN = st.tuples(DAY, DAY).filter(lambda days: days[0] < days[1])
 
@@ -85,7 +92,7 @@ def terms(draw: st.DrawFn) -> Terms:
         totals=tuple(
             draw(st.lists(st.builds(StatedTotal, of=st.just("tax"), amount=AMOUNT), max_size=1))
         ),
-        options=tuple(draw(st.lists(st.builds(Option, coverage=LINE, price=AMOUNT), max_size=1))),
+        options=tuple(draw(st.lists(OPTION, max_size=1))),
         instalments_available=draw(st.none() | st.booleans()),
     )
 

@@ -96,7 +96,7 @@ def test_the_printed_rule_for_a_peak_is_our_worst_start(months: int, weights: li
         return
     shares = tuple(Decimal(w) / sum(weights) for w in weights)
     found = sheet(stream(120_000, shares), months=months)
-    printed = amount_needed(found.exposure, months, found.largest_share())
+    printed = amount_needed(found.year.income, months, found.largest_share())
     assert abs(printed - found.worst.lost) < cad("0.001")
 
 
@@ -148,7 +148,8 @@ def test_expenses_that_stop_are_saved_and_those_that_go_on_are_not() -> None:
     found = sheet(stream(), months=3, expenses=expenses)
     assert [month.saved for month in found.worst.months] == [cad(3_000)] * 3
     assert found.worst.lost.rounded() == cad(21_000)
-    assert found.exposure.rounded() == cad(84_000)
+    assert found.year.counted(Decimal(0)).rounded() == cad(84_000)
+    assert found.year.counted(Decimal(1)).rounded() == cad(120_000)
 
 
 def test_closing_that_saves_more_than_it_loses_needs_nothing() -> None:

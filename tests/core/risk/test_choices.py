@@ -153,6 +153,39 @@ def test_an_amount_takes_the_place_of_a_percentage() -> None:
     assert line.deductible_minimum is None
 
 
+QUAKE: dict[str, Any] = {
+    "coverage": "earthquake", "limit": 1_500_000, "deductible_percent": "0.15",
+    "deductible_percent_of": "value", "deductible_minimum": 100_000,
+}  # fmt: skip
+
+
+def test_a_percentage_on_offer_is_measured_as_a_choice_of_deductible(
+    risk_case: RiskOf, canada: Reference
+) -> None:
+    """Before, such an option named nothing that the terms do not give, and nobody measured it."""
+    option = {"coverage": "earthquake", "limit": 1_500_000, "price": 5_900,
+              "deductible_percent": "0.05", "deductible_minimum": 10_000}  # fmt: skip
+    terms = terms_of("offered", building(), liability(), QUAKE, options=[option])
+    risk = risk_case(terms)
+    (row,), (choice,) = options(risk), deductibles(risk)
+    assert row.why_not is None
+    assert row.average is not None
+    assert (risk.alternatives[-1].kind, choice.premium) == ("deductible", Money(Decimal(5_900)))
+    peril = next(p for p in risk.model.perils if p.cause == "earthquake")
+    worth = peril.parts[0].end
+    more = min(Decimal("0.15") * Decimal(worth), Decimal("1e9")) - Decimal("0.05") * Decimal(worth)
+    assert float(choice.per_loss.amount) == pytest.approx(float(more), rel=0.05)  # two digits shown
+    for language, said in (("en", "deductible 5%, at least $10,000"), ("fr", "5 %, au moins")):
+        assert said in Speech(canada, language).say(row.name).replace("\xa0", " ")
+
+
+def test_a_percentage_of_nothing_named_cannot_be_settled_and_says_so(risk_case: RiskOf) -> None:
+    option = {"coverage": "building", "location": "hall", "deductible_percent": "0.05"}
+    (row,) = options(risk_case(offer(option)))
+    assert row.why_not is not None
+    assert dict(row.why_not.args)["case"] == "refused"
+
+
 def test_an_option_without_amounts_cannot_be_taken() -> None:
     terms = terms_of("offered", building())
     assert with_option(terms, Option(coverage="earthquake")) is None

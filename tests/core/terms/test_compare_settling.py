@@ -39,6 +39,18 @@ UNSURE = "cannot say"
             "better",
         ),
         ({}, {"settling_order": "deductible-first"}, "settling-order", UNSURE),
+        (
+            {"coinsurance": "0.5", "coinsurance_of": "whole-income"},
+            {"coinsurance": "0.5", "coinsurance_of": "less-stopping"},
+            "coinsurance-of",
+            "better",
+        ),
+        (
+            {"coinsurance": "0.5"},
+            {"coinsurance": "0.5", "coinsurance_of": "whole-income"},
+            "coinsurance-of",
+            UNSURE,
+        ),
         ({}, {"attaches_to": ["general-liability"]}, "umbrella-over", UNSURE),
         (
             {"attaches_to": ["general-liability", "non-owned-vehicle"]},

@@ -12,7 +12,7 @@ from pydantic import BaseModel
 from quarterday.core.exposure.codes import UNKNOWN_CONSTRUCTION, Codes, code_of
 from quarterday.core.file.fold import File
 from quarterday.core.file.records import Building, Terms, Valuation
-from quarterday.core.file.records.terms import EVERYWHERE, Coverage
+from quarterday.core.file.records.terms import EVERYWHERE, PERCENT_DEDUCTIBLE, Coverage
 from quarterday.core.money import round_to
 from quarterday.core.reference import Reference
 
@@ -274,8 +274,7 @@ def _lost_of_values(
 def _lost_of_line(line: Coverage, payout: int | None, codes: Codes) -> Iterator[Lost]:
     kept = set(_LINE_KEPT)
     if _deductible(line)[0] != "0":
-        kept |= {"deductible_percent", "deductible_percent_of", "deductible_minimum",
-                 "deductible_maximum"}  # fmt: skip
+        kept |= set(PERCENT_DEDUCTIBLE)
         kept.discard("deductible")
     if payout is not None and code_of(codes.basis, line.basis) == payout:
         kept.add("basis")

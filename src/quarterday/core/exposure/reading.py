@@ -22,6 +22,7 @@ from quarterday.core.exposure.location import (
     VALUES,
     Row,
 )
+from quarterday.core.file.records.terms import PERCENT_DEDUCTIBLE
 from quarterday.core.words import Words, words
 
 SQUARE_FEET = "11"
@@ -30,8 +31,6 @@ ALL_PERILS = "AA1"
 _MONEY_TERM = re.compile(r"Loc(?:Ded|MinDed|MaxDed|Limit|DedCode|LimitCode|LimitType)\d\w+|CondTag")
 _COUNTED_ONCE = ("NumberOfBuildings", "IsAggregate")
 _SPRINKLERS = {"1": False, "2": True, "3": True, "4": True, "5": True}
-_PERCENT = ("deductible_percent", "deductible_percent_of", "deductible_minimum",
-            "deductible_maximum")  # fmt: skip
 Fields = dict[str, Any]
 
 
@@ -235,7 +234,7 @@ def _deductible(cells: Cells, place: str) -> Fields:
     if kind == 0:
         if least or most:
             raise Unfit(f"LocMinDed{place}", words("oed-minimum-alone"))
-        return dict.fromkeys(_PERCENT) | {"deductible": amount or None}
+        return dict.fromkeys(PERCENT_DEDUCTIBLE) | {"deductible": amount or None}
     of = {1: "loss", 2: "value"}.get(kind)
     if of is None or amount > 1:
         raise Unfit(f"LocDedType{place}", words("oed-deductible-type"))

@@ -9,21 +9,32 @@ from __future__ import annotations
 from collections.abc import Mapping
 from datetime import date
 from decimal import ROUND_HALF_UP, Decimal
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any
 
 from pydantic import BeforeValidator, Field
 
 from quarterday.core.file.records.base import Number, Part
+from quarterday.core.file.records.terms import CoinsuranceOf
 from quarterday.core.given import Unusable, read
 from quarterday.core.income.published import amount_needed, maximum_coinsurance, paid_by_month
-from quarterday.core.income.worksheet import YEAR, Closure, Expense, Kept, Outage, Stream, Worksheet
+from quarterday.core.income.worksheet import (
+    COUNTED,
+    YEAR,
+    Closure,
+    Expense,
+    Kept,
+    Kind,
+    Outage,
+    Stream,
+    Worksheet,
+    counted_part,
+)
 from quarterday.core.money import CENT, Money
 from quarterday.core.reference import Reference
 from quarterday.core.values.coinsurance import Settlement, settle_partial
 from quarterday.core.words import Rate, Term, Words, words
 
 Done = Mapping[str, Any]
-Kind = Literal["donations", "rents", "tuition", "events", "other"]
 Amount = Annotated[Number, Field(ge=0)]
 Share = Annotated[Number, Field(ge=0, le=1)]
 SEASONS_OF = date(2026, 1, 1)  # any year: the calculation alone has no day of its own
@@ -61,7 +72,8 @@ class IncomeInputs(Part):
 
     ``revenue`` holds, by kind, a year's amount (which falls on the months as the reference data
     says) or the twelve months from January. ``kept`` holds a ratio by kind, or how it recovers.
-    ``month`` is that in which the coming term begins.
+    ``month`` is that in which the coming term begins. ``coinsurance_of`` says whether the clause
+    counts a year's income whole or less the expenses that stop; unsaid, a parameter does.
     """
 
     revenue: Annotated[Mapping[Kind, Yearly], Field(min_length=1)]
@@ -74,6 +86,7 @@ class IncomeInputs(Part):
     month: Annotated[int, Field(ge=1, le=12)] = 1
     limit: Amount | None = None
     coinsurance: Share | None = None
+    coinsurance_of: CoinsuranceOf | None = None
     monthly_limit: Share | None = None
 
 
@@ -87,17 +100,23 @@ def income(given: Mapping[str, object], reference: Reference) -> Done:
     """
     inputs = read(IncomeInputs, given)
     sheet = _worksheet(inputs, reference)
-    worst = sheet.worst
+    worst, year = sheet.worst, _counted(inputs, sheet, reference)
     return {
         "need": _cents(worst.lost),
         "worst_start": worst.start.month,
         "by_month": [_month(worst, n) for n in range(inputs.months)],
         "starts": {str(o.start.month): _cents(o.lost) for o in sheet.outages},
         "extra": _cents(worst.extra),
-        "published": _published(sheet),
-        "settlement": _settlement(inputs, sheet, worst),
-        "steps": (*_steps(inputs, sheet, worst), *_limited(inputs, sheet, worst)),
+        "published": _published(sheet, year),
+        "settlement": _settlement(inputs, year, worst),
+        "steps": (*_steps(inputs, sheet, year, worst), *_limited(inputs, year, worst)),
     }
+
+
+def _counted(inputs: IncomeInputs, sheet: Worksheet, reference: Reference) -> Money:
+    """Return the year's income that a coinsurance clause counts."""
+    usual = reference.parameters[COUNTED].values[-1].value
+    return sheet.year.counted(counted_part(inputs.coinsurance_of, usual))
 
 
 def _worksheet(inputs: IncomeInputs, reference: Reference) -> Worksheet:
@@ -145,21 +164,21 @@ def _month(outage: Outage, number: int) -> dict[str, object]:
     }
 
 
-def _published(sheet: Worksheet) -> dict[str, str]:
+def _published(sheet: Worksheet, year: Money) -> dict[str, str]:
     months, share = sheet.closure.months, min(Decimal(1), sheet.largest_share())
     return {
-        "exposure": _cents(sheet.exposure),
+        "exposure": _cents(year),
         "maximum_coinsurance": _ratio(maximum_coinsurance(months)),
         "largest_share": _ratio(share),
-        "amount": _cents(amount_needed(sheet.exposure, months, share)),
+        "amount": _cents(amount_needed(year, months, share)),
     }
 
 
-def _settlement(inputs: IncomeInputs, sheet: Worksheet, worst: Outage) -> dict[str, object] | None:
+def _settlement(inputs: IncomeInputs, year: Money, worst: Outage) -> dict[str, object] | None:
     if inputs.limit is None:
         return None
     limit, lost = Money(inputs.limit), worst.lost
-    done = _settled(inputs, sheet, worst)
+    done = _settled(inputs, year, worst)
     paid = done.paid
     if inputs.monthly_limit is not None:
         paid = paid_by_month(limit, inputs.monthly_limit, (m.lost for m in worst.months))
@@ -172,24 +191,22 @@ def _settlement(inputs: IncomeInputs, sheet: Worksheet, worst: Outage) -> dict[s
     }
 
 
-def _settled(inputs: IncomeInputs, sheet: Worksheet, worst: Outage) -> Settlement:
+def _settled(inputs: IncomeInputs, year: Money, worst: Outage) -> Settlement:
     """Return what the coinsurance clause pays of the loss; a monthly limit stands in its place."""
     clause = inputs.coinsurance if inputs.monthly_limit is None else None
     assert inputs.limit is not None
     none = worst.lost * 0
-    return settle_partial(
-        sheet.exposure, clause or Decimal(0), Money(inputs.limit), worst.lost, none
-    )
+    return settle_partial(year, clause or Decimal(0), Money(inputs.limit), worst.lost, none)
 
 
-def _steps(inputs: IncomeInputs, sheet: Worksheet, worst: Outage) -> tuple[Words, ...]:
+def _steps(inputs: IncomeInputs, sheet: Worksheet, year: Money, worst: Outage) -> tuple[Words, ...]:
     start = Term("month", str(worst.start.month))
     income, kept, saved = (
         sum((getattr(month, name) for month in worst.months), worst.extra * 0).rounded()
         for name in ("income", "kept", "saved")
     )
     return (
-        words("income-step-exposure", exposure=sheet.exposure.rounded()),
+        words("income-step-exposure", exposure=year.rounded(), case=_counts(inputs, sheet)),
         words("income-step-worst", start=start, months=inputs.months),
         words("income-step-need", income=income, kept=kept, saved=saved, need=worst.lost.rounded()),
         words("income-step-extra", extra=worst.extra.rounded()),
@@ -198,7 +215,14 @@ def _steps(inputs: IncomeInputs, sheet: Worksheet, worst: Outage) -> tuple[Words
     )  # fmt: skip
 
 
-def _limited(inputs: IncomeInputs, sheet: Worksheet, worst: Outage) -> tuple[Words, ...]:
+def _counts(inputs: IncomeInputs, sheet: Worksheet) -> str:
+    """Return what to say of the expenses that stop: nothing where there are none."""
+    if not sheet.year.stops:
+        return "none"
+    return "unsaid" if inputs.coinsurance_of is None else inputs.coinsurance_of
+
+
+def _limited(inputs: IncomeInputs, year: Money, worst: Outage) -> tuple[Words, ...]:
     if inputs.limit is None:
         return ()
     limit = Money(inputs.limit)
@@ -207,7 +231,7 @@ def _limited(inputs: IncomeInputs, sheet: Worksheet, worst: Outage) -> tuple[Wor
         most = limit * inputs.monthly_limit
         paid = paid_by_month(limit, inputs.monthly_limit, (m.lost for m in worst.months))
         return said, words("income-step-monthly", most=most, paid=paid)
-    return said, *_settled(inputs, sheet, worst).steps
+    return said, *_settled(inputs, year, worst).steps
 
 
 def _cents(money: Money) -> str:

@@ -9,19 +9,23 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from quarterday.core.figure import Fact, Figure, Node, Unit, Value
+from quarterday.core.figure import Figure, Node, Unit, Value
 from quarterday.core.file.records import Building, Terms
 from quarterday.core.file.records.terms import Coverage
-from quarterday.core.income.closing import NOTHING, Closing, closing
+from quarterday.core.income.clause import LINE, measured
+from quarterday.core.income.closing import Closing, closing
+from quarterday.core.income.earnings import NOTHING
 from quarterday.core.income.worksheet import Outage
-from quarterday.core.money import Money, total
+from quarterday.core.money import total
 from quarterday.core.review.case import Case
-from quarterday.core.values.coinsurance import Settlement, settle_partial
+from quarterday.core.values.coinsurance import Requirement, settle
+from quarterday.core.values.coinsured import clause_of
+from quarterday.core.values.cost import last_day
 from quarterday.core.values.facts import line_fact
 from quarterday.core.values.index import DOLLAR
 from quarterday.core.words import Rate, Term, Words, words
 
-LINE, EXTRA = "loss-of-income", ("extra-expense", "alternate-premises")
+EXTRA = ("extra-expense", "alternate-premises")
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,13 +148,14 @@ class _Maker:
         return self._figure(id, short, how, (need, pays))
 
     def _coinsured(self, need: Figure, limit: Figure) -> Coinsured | None:
-        clause = self.line.coinsurance
-        if not clause:
+        clause, day = clause_of(self.terms, self.line), last_day(self.of.case)
+        year = measured(self.of.case, self.terms, self.line, day)
+        assert year is not None, "what closing stops is known, so there is an income"
+        asked = clause.requirement(year.money, need.money, day)
+        if not asked.amount:
             return None
-        exposure = self.of.sheet.exposure.rounded(DOLLAR)
-        done = settle_partial(exposure, clause, limit.money, need.money, need.money * 0)
-        fact = line_fact(self.of.case.file, self.terms, self.line, "coinsurance", "rate")
-        required = self._required(done, exposure, fact)
+        required = self._required(asked, year)
+        done = settle(asked, limit.money, need.money, need.money * 0)
         share = self._figure(
             "income-coinsured-share", Rate(done.share), words("values-how-share"),
             (limit, required), "rate",
@@ -159,13 +164,16 @@ class _Maker:
         paid = self._figure("income-paid", done.paid.rounded(DOLLAR), how, (need, share, limit))
         return Coinsured(required, share, paid)
 
-    def _required(self, done: Settlement, exposure: Money, clause: Fact) -> Figure:
-        how = words("income-how-exposure")
-        inputs = (*self.of.amounts, self.of.growth)
-        year = self._figure("income-exposure", exposure, how, inputs)
-        amount = done.required_amount.rounded(DOLLAR)
-        why = words("income-how-required", exposure=exposure, percent=clause.value)
-        return self._figure("income-required", amount, why, (year, clause))
+    def _required(self, asked: Requirement, year: Figure) -> Figure:
+        amount, file = asked.amount.rounded(DOLLAR), self.of.case.file
+        if self.line.coinsurance_stated_amount is not None:
+            name = "coinsurance_stated_amount"
+            stated = line_fact(file, self.terms, self.line, name, "money")
+            return self._figure("income-required", amount, asked.why, (stated,))
+        clause = line_fact(file, self.terms, self.line, "coinsurance", "rate")
+        why = words("income-how-required", exposure=year.money, percent=clause.value)
+        found = self._figure("income-required", amount, why, (year, clause))
+        return replace(found, caution=year.caution)
 
     def _extra(self, worst: Outage) -> tuple[Figure, Figure, Figure] | None:
         facts = self.of.facts("rent_elsewhere", "moving_costs")

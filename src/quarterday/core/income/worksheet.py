@@ -12,12 +12,17 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from itertools import accumulate
+from typing import Literal
 
 from quarterday.core.dates import add_months
+from quarterday.core.file.records.terms import CoinsuranceOf
 from quarterday.core.money import Money, total
 
 YEAR = 12
 ZERO = Decimal(0)
+Kind = Literal["donations", "rents", "tuition", "events", "other"]
+COUNTED = "income.clause-counts-stopping"
+_COUNTS: dict[CoinsuranceOf, Decimal] = {"whole-income": Decimal(1), "less-stopping": ZERO}
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +68,33 @@ class Expense:
     def stops(self) -> Money:
         """What a year of closure saves of it."""
         return self.yearly * (1 - self.continues)
+
+
+def counted_part(of: CoinsuranceOf | None, usual: Decimal) -> Decimal:
+    """Return the share of the expenses that stop which a clause counts; ``usual`` when unsaid."""
+    return usual if of is None else _COUNTS[of]
+
+
+@dataclass(frozen=True, slots=True)
+class Year:
+    """A year's income, and the expenses of that year that end with a closure."""
+
+    income: Money
+    stops: Money
+
+    def counted(self, part: Decimal) -> Money:
+        """Return the income less the expenses that stop, of which ``part`` (a ratio) counts.
+
+        Never below zero.
+        """
+        return max(self.income - self.stops * (1 - part), self.income * 0)
+
+
+def year_of(incomes: Iterable[Money], expenses: Iterable[Expense], grown: Decimal) -> Year:
+    """Return a year's income and what stops of its expenses, both ``grown`` by a factor."""
+    income = total(incomes)
+    stops = total((expense.stops for expense in expenses), income.currency)
+    return Year(income * grown, stops * grown)
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,11 +194,9 @@ class Worksheet:
         return Money(lost / YEAR, self.closure.rent.currency)
 
     @property
-    def exposure(self) -> Money:
-        """A year's income less the expenses that would stop, over the coming term."""
-        income = total(stream.yearly for stream in self.streams)
-        stops = total((expense.stops for expense in self.expenses), income.currency)
-        return (income - stops) * self._grown(0)
+    def year(self) -> Year:
+        """The income of the coming term's year, and what would stop of its expenses."""
+        return year_of((stream.yearly for stream in self.streams), self.expenses, self._grown(0))
 
     def largest_share(self) -> Decimal:
         """Return the largest share of a year's income that a closure of this length can stop.

@@ -11,13 +11,12 @@ from dataclasses import dataclass
 from typing import Literal
 
 from quarterday.core.file.records import Terms
-from quarterday.core.file.records.terms import Coverage, Option
+from quarterday.core.file.records.terms import Option
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
+from quarterday.core.terms.option import changes_deductible, is_bare, line_with
 
 Kind = Literal["expiring", "offered", "option", "deductible"]
-PERCENT = ("deductible_percent", "deductible_percent_of", "deductible_minimum",
-           "deductible_maximum")  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,33 +69,19 @@ def _options(terms: Terms) -> Iterator[Alternative]:
         yield Alternative(id, kind, taken, option)
 
 
-def _line(terms: Terms, option: Option) -> Coverage | None:
-    """Return the line that an option changes: of its own place, and not of a limit of zero."""
-    place = option.coverage, option.location
-    return next((line for line in terms.coverages if line.place == place), None)
-
-
 def _only_deductible(terms: Terms, option: Option) -> bool:
-    line = _line(terms, option) or terms.find(option.coverage, option.location)
-    if line is None or option.deductible is None or option.deductible == line.deductible:
+    line = terms.find(option.coverage, option.location)
+    if line is None or not changes_deductible(line, option):
         return False
     return option.limit is None or option.limit == line.limit
 
 
 def with_option(terms: Terms, option: Option) -> Terms | None:
     """Return ``terms`` with ``option`` taken; None where it names no amount that would change."""
-    if option.limit is None and option.deductible is None:
+    line = terms.find(option.coverage, option.location)
+    if is_bare(option) or (line is None and option.limit is None):
         return None
-    line = _line(terms, option) or terms.find(option.coverage, option.location)
-    if line is None and option.limit is None:
-        return None
-    found = line or Coverage(coverage=option.coverage, location=option.location)
-    changes: dict[str, object] = {"location": option.location}
-    if option.limit is not None:
-        changes["limit"] = option.limit
-    if option.deductible is not None:
-        changes |= {**dict.fromkeys(PERCENT), "deductible": option.deductible}
-    taken = found.model_copy(update=changes)
+    taken = line_with(line, option)
     if taken == line:
         return None
     others = tuple(c for c in terms.coverages if c.place != taken.place)

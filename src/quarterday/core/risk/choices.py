@@ -20,6 +20,7 @@ from quarterday.core.risk.figures import Told, change_figure, name_of, reach, to
 from quarterday.core.risk.risk import Risk
 from quarterday.core.risk.sampling import exact, shown
 from quarterday.core.terms.answers import questions_of
+from quarterday.core.terms.option import is_bare
 from quarterday.core.words import Words, words
 
 State = Literal["taken", "left", "open"]
@@ -116,8 +117,7 @@ def _without_amounts(risk: Risk) -> Iterator[OptionRow]:
     for option in base.options:
         if with_option(base, option) is None:
             bare = Alternative(option.coverage, "option", base, option)
-            is_bare = option.limit is None and option.deductible is None
-            why = words("risk-why-not", case="no-amount" if is_bare else "as-now")
+            why = words("risk-why-not", case="no-amount" if is_bare(option) else "as-now")
             yield OptionRow(option, name_of(risk, bare), state_of(risk, option), bare.price,
                             why_not=why)  # fmt: skip
 

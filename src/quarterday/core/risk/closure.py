@@ -16,8 +16,8 @@ from itertools import pairwise
 from quarterday.core.figure import Figure
 from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import Coverage
+from quarterday.core.income.clause import LINE
 from quarterday.core.income.closing import Closing, closing
-from quarterday.core.income.picture import LINE
 from quarterday.core.review.case import Case
 from quarterday.core.risk.perils import Layered
 from quarterday.core.risk.sampling import exact, shown

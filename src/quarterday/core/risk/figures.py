@@ -17,6 +17,7 @@ from quarterday.core.risk.alternatives import Alternative
 from quarterday.core.risk.cost import BAD, HUNDRED, Cost
 from quarterday.core.risk.risk import Risk
 from quarterday.core.risk.sampling import Sampled, exact, shown
+from quarterday.core.terms.option import amounts_said
 from quarterday.core.words import Term, Words, words
 
 
@@ -52,11 +53,9 @@ def name_of(risk: Risk, alternative: Alternative) -> Words:
     if option.location != EVERYWHERE:
         place = risk.case.building_name(option.location)
         coverage = words("coverage-at", coverage=coverage, place=place)
-    amounts = {
-        name: alternative.terms.money(amount)
-        for name, amount in (("limit", option.limit), ("deductible", option.deductible))
-        if amount is not None and (name, alternative.kind) != ("limit", "deductible")
-    }
+    amounts = amounts_said(alternative.terms, option)
+    if alternative.kind == "deductible":
+        amounts.pop("limit", None)
     said = words("risk-amounts", case="-".join(amounts), **amounts)
     return words("risk-option", coverage=coverage, amounts=said)
 

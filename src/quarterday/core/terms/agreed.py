@@ -11,6 +11,7 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import Decision, Terms
 from quarterday.core.file.records.terms import EVERYWHERE, Coverage, Option, Premium
 from quarterday.core.review.rules.terms.offers import option_of
+from quarterday.core.terms.option import line_with
 
 OPTION = "option"
 REQUESTED = "requested"
@@ -66,19 +67,8 @@ def _taken(file: File, offered: Terms) -> Iterator[str]:
 
 
 def _widened(offered: Terms, option: Option) -> Coverage:
-    """Return the line that an option makes: the offered one with its limit and deductible."""
-    said = {"limit": option.limit, "deductible": option.deductible}
-    known = {name: amount for name, amount in said.items() if amount is not None}
-    standing = _at(offered, option.coverage, option.location)
-    if standing is None:
-        place = {"coverage": option.coverage, "location": option.location}
-        return Coverage.model_validate({**place, **known})
-    return standing.model_copy(update=known)
-
-
-def _at(terms: Terms, coverage: str, location: str) -> Coverage | None:
-    """Return the line of just this place."""
-    return next((line for line in terms.coverages if line.place == (coverage, location)), None)
+    """Return the line that an option makes of the offered one."""
+    return line_with(offered.find(option.coverage, option.location), option)
 
 
 def _requests(file: File, offered: Terms) -> Iterator[Wish]:

@@ -163,6 +163,13 @@ CLAUSES: tuple[Clause, ...] = (
     Clause("waiting", _field("waiting_hours"), _plain, Scale("worse", NONE)),
     Clause("coinsurance", _field("coinsurance"), _rate, Scale("worse", NONE)),
     Clause(
+        "coinsurance-of",
+        _field("coinsurance_of"),
+        _named("coinsurance-of"),
+        Ranks({"whole-income": 0, "less-stopping": 1}),
+        within="coinsurance",
+    ),
+    Clause(
         "stated-amount",
         _field("coinsurance_stated_amount"),
         _money,

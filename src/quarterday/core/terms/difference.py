@@ -17,8 +17,8 @@ DifferenceKind = Literal[
     "margin", "shared-limit", "exclusion", "damages", "defence", "claims-made",
     "retroactive-date", "reporting-period", "qualified", "wording",
     "monthly-limit", "coinsurance-waiver", "coinsurance-waiver-share", "settling-order",
-    "umbrella-over", "shared-limit-amount", "deductible-rule", "vacancy-days", "insurer",
-    "currency",
+    "coinsurance-of", "umbrella-over", "shared-limit-amount", "deductible-rule", "vacancy-days",
+    "insurer", "currency",
 ]  # fmt: skip
 
 

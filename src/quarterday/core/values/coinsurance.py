@@ -76,6 +76,10 @@ class Clause:
             return Requirement(none, words("values-step-agreed", until=self.agreed_until))
         if self.waived_up_to is not None and loss <= self.waived_up_to:
             return Requirement(none, words("values-step-waived", amount=self.waived_up_to))
+        return self.required_of(value)
+
+    def required_of(self, value: Money) -> Requirement:
+        """Return what the clause asks for when the true value is ``value`` and it is in force."""
         if self.stated is not None:
             return Requirement(self.stated, words("values-step-stated", required=self.stated))
         return percentage(value, self.required or Decimal(0))

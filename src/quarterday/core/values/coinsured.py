@@ -76,7 +76,9 @@ class Coinsured:
 
 
 def clause_of(terms: Terms, line: Coverage) -> Clause:
-    """Return the coinsurance clause of a line of the terms."""
+    """Return the coinsurance clause of a line of the terms; small losses it may spare aside."""
+    if not line.is_coinsured:
+        return Clause()
     stated = line.coinsurance_stated_amount
     return Clause(
         required=line.coinsurance,

@@ -12,7 +12,7 @@ from quarterday.core.terms.agreed import option_id
 from quarterday.core.words import Term, Words, words
 from quarterday.papers.asking import Questions, confirmation
 from quarterday.papers.letter.data import deadline, price
-from quarterday.papers.options.data import offered
+from quarterday.papers.options.data import amounts, offered
 from quarterday.papers.setting import Data, Setting
 
 ID = "decisions-form"
@@ -80,9 +80,7 @@ def _decision(setting: Setting, number: int, finding: Finding) -> Data:
 def _option(setting: Setting, terms: Terms, option: Option) -> Data:
     assert option.price is not None
     facts = [(setting.say("letter-price"), setting.money(terms.money(option.price)))]
-    for name, amount in (("limit", option.limit), ("deductible", option.deductible)):
-        if amount is not None:
-            facts.append((setting.say(f"options-{name}"), setting.money(terms.money(amount))))
+    facts += amounts(setting, terms, option)
     title = setting.coverage_at(option.coverage, option.location)
     return _item(setting, option_id(option), title, facts)
 

@@ -10,6 +10,7 @@ from quarterday.core.money import Money
 from quarterday.core.risk.choices import OptionRow, deductibles
 from quarterday.core.risk.figures import caution
 from quarterday.core.risk.told import deductible_told, rests_on
+from quarterday.core.terms.option import amounts_said
 from quarterday.core.words import Words, words
 from quarterday.papers.setting import Data, Setting
 
@@ -125,10 +126,15 @@ def _facts(setting: Setting, terms: Terms, option: Option) -> Iterator[tuple[str
     if option.price is not None:
         price = setting.say("options-a-year", price=terms.money(option.price))
     yield setting.say("options-price"), price
-    for key, amount in (("limit", option.limit), ("deductible", option.deductible)):
-        if amount is not None:
-            yield setting.say(f"options-{key}"), setting.money(terms.money(amount))
+    yield from amounts(setting, terms, option)
     yield setting.say("options-now"), _now(setting, terms, option)
+
+
+def amounts(setting: Setting, terms: Terms, option: Option) -> Iterator[tuple[str, str]]:
+    """Yield the limit and the deductible that an option names, each with its label."""
+    for key, amount in amounts_said(terms, option).items():
+        shown = setting.money(amount) if isinstance(amount, Money) else setting.spoken(amount)
+        yield setting.say(f"options-{key}"), shown
 
 
 def _now(setting: Setting, terms: Terms, option: Option) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from typing import Annotated, ClassVar
 
 from pydantic import Field
@@ -75,3 +76,10 @@ class Operations(Record):
         """Whether children, youth or vulnerable adults are in the organisation's care."""
         return any((self.children, self.youth, self.vulnerable_adults, self.day_care,
                     self.school, self.camp))  # fmt: skip
+
+    @property
+    def yearly_income(self) -> Decimal:
+        """What comes in over a year from all kinds together, as far as they were told."""
+        told = (self.revenue_donations, self.revenue_rents, self.revenue_tuition,
+                self.revenue_events, self.revenue_other)  # fmt: skip
+        return sum((amount for amount in told if amount is not None), Decimal(0))

@@ -17,9 +17,12 @@ ValuationBasis = Literal["replacement", "actual-cash-value", "functional", "repr
 PercentOf = Literal["loss", "limit", "value"]
 Damages = Literal["punitive", "exemplary", "multiplied"]
 SettlingOrder = Literal["coinsurance-first", "deductible-first"]
+CoinsuranceOf = Literal["whole-income", "less-stopping"]
 DeductibleRule = Literal["highest", "each"]
 PremiumKind = Literal["premium", "flat", "surcharge", "discount", "fee"]
 EVERYWHERE = "*"
+PERCENT_DEDUCTIBLE = ("deductible_percent", "deductible_percent_of", "deductible_minimum",
+                      "deductible_maximum")  # fmt: skip
 
 
 class Coverage(Part):
@@ -39,6 +42,7 @@ class Coverage(Part):
     waiting_hours: Count | None = None
     monthly_limit: Number | None = None  # the most for thirty days, a ratio of the limit
     coinsurance: Number | None = Field(default=None, ge=0, le=1)  # a ratio
+    coinsurance_of: CoinsuranceOf | None = None  # of income; None: the terms do not say
     coinsurance_stated_amount: Amount | None = None
     coinsurance_waived_up_to: Amount | None = None  # losses up to this amount are spared
     coinsurance_waived_share: Number | None = None  # the same as a ratio of the amount insured
@@ -63,6 +67,12 @@ class Coverage(Part):
     def place(self) -> tuple[str, str]:
         """The coverage and location, which match lines of two versions."""
         return self.coverage, self.location
+
+    @property
+    def is_coinsured(self) -> bool:
+        """Whether a coinsurance clause stands over it: a monthly limit takes the clause's place."""
+        clause = bool(self.coinsurance) or self.coinsurance_stated_amount is not None
+        return clause and self.monthly_limit is None
 
 
 class SharedLimit(Part):
@@ -99,12 +109,19 @@ class StatedTotal(Part):
 
 
 class Option(Part):
-    """A coverage the insurer would add or raise; ``price`` None means: ask."""
+    """A coverage the insurer would add or change; ``price`` None means: ask.
+
+    A deductible is an amount, or a percentage as a coverage line holds it.
+    """
 
     coverage: Slug
     location: Slug = EVERYWHERE
     limit: Amount | None = None
     deductible: Amount | None = None
+    deductible_percent: Number | None = None  # a ratio: 0.02 is 2 %
+    deductible_percent_of: PercentOf | None = None
+    deductible_minimum: Amount | None = None
+    deductible_maximum: Amount | None = None
     price: Amount | None = None
 
 

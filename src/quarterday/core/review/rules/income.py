@@ -7,8 +7,10 @@ from decimal import Decimal
 
 from quarterday.core.figure import Figure, Node
 from quarterday.core.file.records.terms import Premium
+from quarterday.core.income.clause import LINE
 from quarterday.core.income.closing import PARAMETERS as OF_THE_CLOSURE
-from quarterday.core.income.picture import LINE, IncomePicture
+from quarterday.core.income.picture import IncomePicture
+from quarterday.core.income.worksheet import COUNTED
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Finding, Priority, Rule, Subject, Tier
@@ -180,6 +182,6 @@ def _rate(found: IncomePicture) -> Callable[[Premium], Decimal | None]:
 
 
 RULES: tuple[Rule, ...] = (
-    Rule(TOO_LOW, "coverage", too_low, (*OF_THE_CLOSURE, TO_DECIDE, UNANSWERED)),
+    Rule(TOO_LOW, "coverage", too_low, (*OF_THE_CLOSURE, COUNTED, TO_DECIDE, UNANSWERED)),
     Rule(EXTRA_LOW, "coverage", extra_low, (TO_DECIDE, UNANSWERED)),
 )

@@ -8,8 +8,9 @@ from decimal import Decimal
 
 from quarterday.core.figure import Figure
 from quarterday.core.file.records.terms import Option
-from quarterday.core.income.closing import NOTHING
-from quarterday.core.income.picture import EXTRA, LINE, IncomePicture
+from quarterday.core.income.clause import LINE
+from quarterday.core.income.earnings import NOTHING
+from quarterday.core.income.picture import EXTRA, IncomePicture
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
 from quarterday.core.review.finding import Kind

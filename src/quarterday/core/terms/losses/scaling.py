@@ -125,7 +125,7 @@ def _base(case: Case, values: Values, scale: Scale, place: str) -> Decimal | Non
         case "building" | "contents":
             return values.of(scale.of, place)
         case "income-month":
-            income = values.of("loss-of-income", EVERYWHERE)
+            income = case.file.operations.yearly_income
             return income / MONTHS if income else None
         case "giving-week":
             giving = case.file.operations.revenue_donations

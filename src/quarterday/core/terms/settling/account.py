@@ -10,6 +10,7 @@ from decimal import Decimal
 from quarterday.core.figure import Fact, Figure, Node, Unit
 from quarterday.core.file.records import Building, Terms
 from quarterday.core.file.records.terms import EVERYWHERE, Coverage
+from quarterday.core.income.clause import LINE, measured
 from quarterday.core.review.case import Case
 from quarterday.core.terms.settling.machine import Note
 from quarterday.core.terms.settling.refusals import AMOUNTS, RATIOS
@@ -21,7 +22,7 @@ from quarterday.core.values.index import NotCoveredError, Subject, indexed
 from quarterday.core.words import words
 
 WEAR_YEARLY, WEAR_MOST = "settling.wear-yearly", "settling.wear-most"
-INCOME = ("loss-of-income", EVERYWHERE)
+INCOME = (LINE, EVERYWHERE)
 _DAYS = ("agreed_value_until", "retroactive_date")
 _RATES = (*RATIOS, "coinsurance", "margin")
 
@@ -42,11 +43,12 @@ def setting_of(case: Case, terms: Terms, day: date) -> Setting:
 
 @dataclass(frozen=True, slots=True)
 class Worth:
-    """What one insured thing is worth: the amount, whether that is only assumed, the evidence."""
+    """What one insured thing is worth: the amount, what of it is not known, the evidence."""
 
     key: Key
     amount: Decimal
     assumed: bool = False
+    unstated: bool = False
     evidence: Node | None = None
 
 
@@ -56,6 +58,7 @@ def values_on(case: Case, terms: Terms, day: date) -> Values:
     return Values(
         worth={w.key: w.amount for w in found},
         assumed=frozenset(w.key for w in found if w.assumed),
+        unstated=frozenset(w.key for w in found if w.unstated),
         evidence={w.key: w.evidence for w in found if w.evidence is not None},
         depreciation={
             (coverage, building.id): part
@@ -74,9 +77,7 @@ def _worths(case: Case, terms: Terms, day: date) -> Iterator[Worth]:
     valued = tuple(_valued(case, day))
     yield from valued
     yield from _scheduled(terms, {worth.key for worth in valued})
-    income = _income(case)
-    if income:
-        yield Worth(INCOME, income)
+    yield from _incomes(case, terms, day)
 
 
 def _valued(case: Case, day: date) -> Iterator[Worth]:
@@ -110,17 +111,20 @@ def _cost(case: Case, building: Building, day: date) -> Figure | None:
 def _scheduled(terms: Terms, known: set[Key]) -> Iterator[Worth]:
     """Yield the scheduled amounts of what nobody has valued."""
     for line in terms.coverages:
-        if line.place in known or line.limit is None or line.place == INCOME:
+        if line.place in known or line.limit is None or line.coverage == LINE:
             continue
         if line.location != EVERYWHERE or not any(kind == line.coverage for kind, _ in known):
             yield Worth(line.place, line.limit, assumed=True)
 
 
-def _income(case: Case) -> Decimal:
-    """Return a year's income as the profile tells it: what an income clause is measured against."""
-    profile = case.file.operations
-    kinds = ("donations", "rents", "tuition", "events", "other")
-    return sum((getattr(profile, f"revenue_{kind}") or Decimal(0) for kind in kinds), Decimal(0))
+def _incomes(case: Case, terms: Terms, day: date) -> Iterator[Worth]:
+    """Yield the year's income that the clause of each income line is measured against."""
+    lines = {line.place: line for line in terms.coverages if line.coverage == LINE}
+    for place in dict.fromkeys((INCOME, *lines)):
+        found = measured(case, terms, lines.get(place), day)
+        if found is not None:
+            is_open = found.caution is not None
+            yield Worth(place, found.money.amount, unstated=is_open, evidence=found)
 
 
 def _wear(case: Case, building: Building, day: date) -> Iterator[tuple[str, Decimal]]:

@@ -62,6 +62,12 @@ def _value(asked: Asked, answer: Answer, line: Coverage) -> bool:
     )
 
 
+def _income(asked: Asked, answer: Answer, line: Coverage) -> bool:
+    """Tell whether a clause of income could mean either of two measures."""
+    is_share = asks_coinsurance(answer) and line.coinsurance_stated_amount is None
+    return is_share and line.place in asked.values.unstated
+
+
 def _wear(asked: Asked, answer: Answer, line: Coverage) -> bool:
     place = answer.item.component, answer.item.place
     return line.basis == "actual-cash-value" and place in asked.values.aged
@@ -85,6 +91,7 @@ def _not_qualified(_: Asked, __: Answer, line: Coverage) -> bool:
 
 _TESTS: dict[str, Test] = {
     "value": _value,
+    "income": _income,
     "wear": _wear,
     "functional": _functional,
     "defence": _defence,

@@ -13,7 +13,7 @@ from decimal import Decimal
 from fractions import Fraction
 from functools import partial
 
-from quarterday.core.file.records.terms import EVERYWHERE, Coverage
+from quarterday.core.file.records.terms import EVERYWHERE, PERCENT_DEDUCTIBLE, Coverage
 from quarterday.core.terms.losses.components import COMPONENTS
 from quarterday.core.terms.percentage import part_of
 from quarterday.core.terms.settling.asked import Asked, Entry, Flow, Steps, move, note
@@ -60,13 +60,9 @@ def _flat(asked: Asked, answer: Answer) -> Entry | None:
     amount = _amount(asked, line, place)
     if not amount:
         return None
-    fields = ("deductible",) if line.deductible_percent is None else PERCENT
+    fields = ("deductible",) if line.deductible_percent is None else PERCENT_DEDUCTIBLE
     told = note("deductible", line, *fields, amount=asked.terms.money(amount))
     return Entry(Fraction(amount), _purse(line, place), told)
-
-
-PERCENT = ("deductible_percent", "deductible_percent_of", "deductible_minimum",
-           "deductible_maximum")  # fmt: skip
 
 
 def _amount(asked: Asked, line: Coverage, place: str) -> Decimal:
@@ -111,7 +107,7 @@ def _of_loss(answer: Answer) -> Entry | None:
     line = _line(answer)
     if line.deductible_percent_of != "loss" or not line.deductible_percent or not bears(answer):
         return None
-    told = note("deductible-part", line, *PERCENT)
+    told = note("deductible-part", line, *PERCENT_DEDUCTIBLE)
     return Entry(Fraction(line.deductible_percent), _purse(line, answer.item.place), told)
 
 

@@ -16,6 +16,7 @@ from quarterday.core.terms.settling.refusals import named, refused
 from quarterday.core.terms.settling.routing import Answer, NotCovered
 from quarterday.core.terms.settling.rows import ByItem
 from quarterday.core.values import blanket
+from quarterday.core.values.coinsured import clause_of
 from quarterday.core.words import Rate, Term
 
 ALL = Fraction(1)
@@ -110,18 +111,16 @@ def order_of(line: Coverage) -> str:
 
 def asks_coinsurance(answer: Answer) -> bool:
     """Tell whether a coinsurance clause stands over an item: costs around a loss have none."""
-    line = answer.lines[0]
     kind = COMPONENTS[answer.item.component].kind
-    clause = bool(line.coinsurance) or line.coinsurance_stated_amount is not None
-    return clause and kind in ("property", "income")
+    return answer.lines[0].is_coinsured and kind in ("property", "income")
 
 
 def _required(asked: Asked, line: Coverage, place: str) -> tuple[Decimal, Decimal | None]:
     """Return what must be insured, and the true value it follows from unless it is stated."""
-    if line.coinsurance_stated_amount is not None:
-        return line.coinsurance_stated_amount, None
-    value = _worth(asked, line, place)
-    return value * (line.coinsurance or Decimal(0)), value
+    clause = clause_of(asked.terms, line)
+    value = _worth(asked, line, place) if clause.stated is None else None
+    required = clause.required_of(asked.terms.money(value or Decimal(0)))
+    return required.amount.amount, value
 
 
 def lines_insured(asked: Asked, line: Coverage) -> tuple[Coverage, ...]:

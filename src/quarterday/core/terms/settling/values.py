@@ -17,13 +17,15 @@ class Values:
     """True values by coverage and location, and how much of new each has lost by wear (a ratio).
 
     ``assumed`` names values that nobody knows: the scheduled amount stands for them. ``aged`` does
-    the same for wear. ``evidence`` holds the figures behind the values.
+    the same for wear. ``unstated`` names incomes of which the terms do not say how much a clause
+    counts. ``evidence`` holds the figures behind the values.
     """
 
     worth: Mapping[Key, Decimal] = field(default_factory=dict)
     depreciation: Mapping[Key, Decimal] = field(default_factory=dict)
     assumed: frozenset[Key] = frozenset()
     aged: frozenset[Key] = frozenset()
+    unstated: frozenset[Key] = frozenset()
     evidence: Mapping[Key, Node] = field(default_factory=dict)
 
     @property

@@ -41,6 +41,7 @@ from quarterday.core.review.rules.terms.offers import (
 )
 from quarterday.core.risk.choices import OptionRow
 from quarterday.core.risk.told import option_told
+from quarterday.core.terms.option import changes_deductible, without_deductible
 from quarterday.core.terms.presence import gives
 from quarterday.core.values.cost import number
 from quarterday.core.words import Words, words
@@ -242,8 +243,8 @@ def _act(terms: Terms, option: Option) -> dict[str, str | Money | Words]:
         return {"act": "add-up-to", "amounts": amounts}
     if line is None or line.limit is None or line.limit >= option.limit:
         return {"act": "widen"}
-    if line.deductible == option.deductible:  # it is the limit alone that changes
-        amounts = amounts_of(terms, option.model_copy(update={"deductible": None}))
+    if not changes_deductible(line, option):  # it is the limit alone that changes
+        amounts = amounts_of(terms, without_deductible(option))
     return {"act": "raise", "amounts": amounts, "now": terms.money(line.limit)}
 
 

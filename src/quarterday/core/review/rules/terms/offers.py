@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
 from decimal import Decimal
+from functools import partial
 
-from quarterday.core.figure import Node
+from quarterday.core.figure import Node, Value
 from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import EVERYWHERE, Option
 from quarterday.core.money import Money
 from quarterday.core.review.case import Case
 from quarterday.core.review.rules.terms.evidence import fact_of
 from quarterday.core.risk.choices import OptionRow
-from quarterday.core.words import Words, words
+from quarterday.core.terms.option import DEDUCTIBLE, amounts_said, is_bare
+from quarterday.core.words import Rate, Term, Words, words
 
 
 def option_of(
@@ -61,11 +64,7 @@ def priced(price: Money | None) -> dict[str, str | Words]:
 
 def amounts_of(terms: Terms, option: Option) -> Words:
     """Return an option's limit and deductible, as far as it says; it says one at least."""
-    shown = {
-        name: terms.money(amount)
-        for name, amount in (("limit", option.limit), ("deductible", option.deductible))
-        if amount is not None
-    }
+    shown = amounts_said(terms, option)
     return words("option-amounts", case="-".join(shown), **shown)
 
 
@@ -77,7 +76,7 @@ def gives_back(terms: Terms | None, option: Option | None) -> dict[str, str | Wo
     line = terms.find(option.coverage, option.location)
     same = line is not None and line.limit == option.limit
     told = option.model_copy(update={"limit": None}) if same else option
-    if told.limit is None and told.deductible is None:
+    if is_bare(told):
         return priced(price)
     return {"case": "amounts", "price": a_year(price), "amounts": amounts_of(terms, told)}
 
@@ -86,10 +85,22 @@ def option_facts(case: Case, terms: Terms, option: Option | None) -> tuple[Node,
     """Return an option's price, limit and deductible as facts."""
     if option is None:
         return ()
-    shown = {"price": option.price, "limit": option.limit, "deductible": option.deductible}
     part = f"options/{option.coverage}/{option.location}"
     return tuple(
-        fact_of(case.file, terms, part, name, terms.money(amount))
-        for name, amount in shown.items()
-        if amount is not None
+        fact_of(case.file, terms, part, name.replace("_", "-"), value)
+        for name, value in _shown(terms, option)
     )
+
+
+def _shown(terms: Terms, option: Option) -> Iterator[tuple[str, Value]]:
+    """Yield the fields that an option says, each as it is shown."""
+    for name in ("price", "limit", *DEDUCTIBLE):
+        value = getattr(option, name)
+        if value is not None:
+            yield name, _SHOWN.get(name, terms.money)(value)
+
+
+_SHOWN: dict[str, Callable[..., Value]] = {
+    "deductible_percent": Rate,
+    "deductible_percent_of": partial(Term, "percent-of"),
+}

@@ -169,6 +169,7 @@ field-deductible-maximum = Largest deductible
 field-waiting-hours = Waiting period in hours
 field-monthly-limit = Most for thirty days, as a share of the limit
 field-coinsurance = Coinsurance
+field-coinsurance-of = Coinsurance of income counts
 field-coinsurance-stated-amount = Stated amount for coinsurance
 field-coinsurance-waived-up-to = Coinsurance spares losses up to
 field-coinsurance-waived-share = Coinsurance spares losses up to a share of the amount insured

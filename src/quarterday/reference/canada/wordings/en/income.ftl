@@ -26,8 +26,17 @@ income-limit = Most the policy pays for lost income
 income-how-limit = The limit for loss of income in the terms that start on { $start }.
 income-short = Lost income that the policy would not pay
 income-how-short = { $need } needed, less { $pays } paid.
-income-exposure = A year's income, less the expenses that would stop
-income-how-exposure = The income of the year before the coming term, grown by one year, less the expenses that would stop.
+income-exposure = A year's income, as the coinsurance clause counts it
+income-how-exposure = The year's income that needs the premises, { $years ->
+    [0] as told
+    [one] grown by one year
+   *[other] grown by { $years } years
+}{ $counts ->
+    [whole] . Expenses that would stop are not taken off
+    [less] , less the expenses that would stop
+   *[part] , less a part of the expenses that would stop
+}.
+income-caution-clause = The terms do not say whether the clause counts expenses that would stop. Wordings of gross earnings do, those of profits do not. Ask the insurer which yours is.
 income-required = Least amount that the income must be insured for
 income-how-required = { $exposure } times { $percent }, which the coinsurance clause asks for.
 income-coinsured-share = Share of lost income that the policy pays
@@ -99,7 +108,12 @@ income-extra-expense-low-reason = A long closure would leave { $short } of added
 ## On its own
 
 income-calc-months = "revenue" of { $kind } has { $count } amounts. Give one for the year, or twelve from January.
-income-step-exposure = A year's income less the expenses that stop: { $exposure }.
+income-step-exposure = { $case ->
+    [none] A year's income: { $exposure }.
+    [whole-income] A year's income, whole, as the clause counts it: { $exposure }.
+    [less-stopping] A year's income less the expenses that stop, as the clause counts it: { $exposure }.
+   *[unsaid] A year's income as a clause usually counts it, expenses that stop included: { $exposure }. Check the wording.
+}
 income-step-worst = Worst month to begin in: { $start }, for a closure of { $months ->
     [one] one month
    *[other] { $months } months

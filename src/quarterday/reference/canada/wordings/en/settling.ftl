@@ -109,6 +109,7 @@ settling-step-paid = Of { $total }, insurance pays { $paid } and you bear { $bor
 settling-caution-order = { $coverage }: the terms do not say whether the deductible or coinsurance comes first. We put coinsurance first, as most forms print it.
 settling-caution-highest = The terms do not say what happens when several deductibles meet in one event. We count only the highest.
 settling-caution-value = { $coverage }: nobody knows the true value. We took the amount insured for it, so a coinsurance cut may be missing.
+settling-caution-income = { $coverage }: the terms do not say whether coinsurance counts expenses that would stop. Wordings of gross earnings do, those of profits do not. Ask the insurer which yours is.
 settling-caution-wear = { $coverage }: wear and age are estimated from the building's age.
 settling-caution-functional = { $coverage }: the terms pay for something that does the same job. We took the amounts as they are; it may cost less.
 settling-caution-defence = { $coverage }: the terms do not say whether defence costs use up the limit. We assume that they do.
@@ -173,6 +174,8 @@ losses-assumed-prices = Amounts are those of the time; prices have risen since.
 
 ## Choices that terms may state
 
+coinsurance-of-whole-income = a year's income, whole
+coinsurance-of-less-stopping = a year's income, less the expenses that would stop
 settling-order-coinsurance-first = coinsurance first
 settling-order-deductible-first = deductible first
 deductible-rule-highest = only the highest

@@ -233,6 +233,11 @@ difference-coinsurance-waiver-share = { $case ->
     [gone] the coinsurance rule no longer spares losses up to { $before } of the amount insured
    *[changed] losses that the coinsurance rule spares go from { $before } to { $after } of the amount insured
 }
+difference-coinsurance-of = { $case ->
+    [new] it is now stated what the coinsurance rule counts: { $after }
+    [gone] it is no longer stated what the coinsurance rule counts; it was { $before }
+   *[changed] the coinsurance rule now counts { $after }, no longer { $before }
+}
 difference-settling-order = { $case ->
     [new] the order is now stated: { $after }
     [gone] the order is no longer stated; it was { $before }
@@ -539,6 +544,15 @@ option-offer = { $act ->
        *[ask] { $coverage }, price on request
     }
 }
+deductible-share = { $case ->
+    [least] { $share }, at least { $least }
+    [most] { $share }, at most { $most }
+    [least-most] { $share }, at least { $least } and at most { $most }
+   *[alone] { $share }
+}
+deductible-share-of = { $percent } { $of }
+deductible-share-plain = { $percent }
+deductible-share-same = the percentage as offered
 option-amounts = { $case ->
     [limit] { $limit }
     [deductible] a deductible (your own part of a loss) of { $deductible }

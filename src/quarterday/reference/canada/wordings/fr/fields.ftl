@@ -169,6 +169,7 @@ field-deductible-maximum = Franchise maximale
 field-waiting-hours = Délai de carence en heures
 field-monthly-limit = Maximum pour trente jours, en proportion du montant
 field-coinsurance = Coassurance
+field-coinsurance-of = La coassurance des revenus compte
 field-coinsurance-stated-amount = Montant déclaré pour la coassurance
 field-coinsurance-waived-up-to = La coassurance épargne les sinistres jusqu'à
 field-coinsurance-waived-share = La coassurance épargne les sinistres jusqu'à une part du montant

@@ -26,8 +26,17 @@ income-limit = Maximum que le contrat verse pour des revenus perdus
 income-how-limit = Le montant prévu pour la perte de revenus dans le contrat qui commence le { $start }.
 income-short = Revenus perdus que le contrat ne verserait pas
 income-how-short = { $need } nécessaires, moins { $pays } versés.
-income-exposure = Revenus d'une année, moins les dépenses qui cesseraient
-income-how-exposure = Les revenus de l'année qui précède la prochaine période, augmentés d'un an de croissance, moins les dépenses qui cesseraient.
+income-exposure = Revenus d'une année, comme la règle proportionnelle les compte
+income-how-exposure = Les revenus de l'année qui dépendent des locaux, { $years ->
+    [0] tels que déclarés
+    [one] augmentés d'un an de croissance
+   *[other] augmentés de { $years } ans de croissance
+}{ $counts ->
+    [whole] . Les dépenses qui cesseraient ne sont pas déduites
+    [less] , moins les dépenses qui cesseraient
+   *[part] , moins une partie des dépenses qui cesseraient
+}.
+income-caution-clause = Le contrat ne dit pas si la règle compte les dépenses qui cesseraient. Les formulaires de revenus bruts les comptent, ceux de bénéfices non. Demandez à l'assureur lequel est le vôtre.
 income-required = Montant minimal auquel assurer les revenus
 income-how-required = { $exposure } × { $percent }, ce qu'exige la règle proportionnelle.
 income-coinsured-share = Part des revenus perdus que le contrat verse
@@ -100,7 +109,12 @@ income-extra-expense-low-reason = Une longue fermeture laisserait { $short } de 
 ## On its own
 
 income-calc-months = « revenue », { $kind } : { $count } montants. Donnez-en un pour l'année, ou douze à partir de janvier.
-income-step-exposure = Revenus d'une année moins les dépenses qui cessent : { $exposure }.
+income-step-exposure = { $case ->
+    [none] Revenus d'une année : { $exposure }.
+    [whole-income] Revenus d'une année, en entier, comme la règle les compte : { $exposure }.
+    [less-stopping] Revenus d'une année moins les dépenses qui cessent, comme la règle les compte : { $exposure }.
+   *[unsaid] Revenus d'une année comme la règle les compte d'habitude, dépenses qui cessent comprises : { $exposure }. Vérifiez le texte du contrat.
+}
 income-step-worst = Pire mois pour commencer : { $start }, pour une fermeture de { $months } mois.
 income-step-need = { $income } de revenus, moins { $kept } encore reçus, moins { $saved } épargnés = { $need } perdus.
 income-step-extra = S'installer ailleurs coûte { $extra } pendant la fermeture.

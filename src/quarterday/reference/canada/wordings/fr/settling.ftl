@@ -109,6 +109,7 @@ settling-step-paid = Sur { $total }, l'assurance paie { $paid } et vous assumez 
 settling-caution-order = { $coverage } : le contrat ne dit pas si la franchise ou la règle proportionnelle passe en premier. On applique d'abord la règle proportionnelle, comme la plupart des formulaires.
 settling-caution-highest = Le contrat ne dit rien de plusieurs franchises dans un même événement. On ne compte que la plus élevée.
 settling-caution-value = { $coverage } : personne ne connaît la vraie valeur. On a pris le montant assuré; une réduction proportionnelle peut donc manquer.
+settling-caution-income = { $coverage } : le contrat ne dit pas si la règle proportionnelle compte les dépenses qui cesseraient. Les formulaires de revenus bruts les comptent, ceux de bénéfices non. Demandez à l'assureur lequel est le vôtre.
 settling-caution-wear = { $coverage } : l'usure est estimée d'après l'âge du bâtiment.
 settling-caution-functional = { $coverage } : le contrat paie un bien qui rend le même service. On a pris les montants tels quels; il peut coûter moins.
 settling-caution-defence = { $coverage } : le contrat ne dit pas si les frais de défense entament le montant. On suppose que oui.
@@ -173,6 +174,8 @@ losses-assumed-prices = Les montants sont ceux de l'époque; les prix ont monté
 
 ## Choices that terms may state
 
+coinsurance-of-whole-income = les revenus d'une année, en entier
+coinsurance-of-less-stopping = les revenus d'une année, moins les dépenses qui cesseraient
 settling-order-coinsurance-first = coassurance d'abord
 settling-order-deductible-first = franchise d'abord
 deductible-rule-highest = seulement la plus élevée

@@ -233,6 +233,11 @@ difference-coinsurance-waiver-share = { $case ->
     [gone] la règle proportionnelle n'épargne plus les sinistres jusqu'à { $before } du montant assuré
    *[changed] les sinistres que la règle proportionnelle épargne passent de { $before } à { $after } du montant assuré
 }
+difference-coinsurance-of = { $case ->
+    [new] ce que la règle proportionnelle compte est maintenant indiqué : { $after }
+    [gone] ce que la règle proportionnelle compte n'est plus indiqué; c'était { $before }
+   *[changed] la règle proportionnelle compte maintenant { $after }, et non plus { $before }
+}
 difference-settling-order = { $case ->
     [new] l'ordre est maintenant indiqué : { $after }
     [gone] l'ordre n'est plus indiqué; c'était { $before }
@@ -539,6 +544,15 @@ option-offer = { $act ->
        *[ask] { $coverage }, prix sur demande
     }
 }
+deductible-share = { $case ->
+    [least] { $share }, au moins { $least }
+    [most] { $share }, au plus { $most }
+    [least-most] { $share }, au moins { $least } et au plus { $most }
+   *[alone] { $share }
+}
+deductible-share-of = { $percent } { $of }
+deductible-share-plain = { $percent }
+deductible-share-same = le pourcentage offert
 option-amounts = { $case ->
     [limit] { $limit }
     [deductible] une franchise (votre part du sinistre) de { $deductible }
