@@ -204,6 +204,28 @@ def test_an_option_without_a_price_says_ask_us_and_never_zero() -> None:
     assert seen == {True, False}
 
 
+@pytest.mark.parametrize(
+    ("language", "offered", "now"),
+    [
+        ("en", "5% of the value, at least $10,000",
+         "$5,920,000, deductible 15% of the value, at least $100,000"),
+        ("fr", "5 % de la valeur, au moins 10 000 $",
+         "5 920 000 $, franchise de 15 % de la valeur, au moins 100 000 $"),
+    ],
+)  # fmt: skip
+def test_an_option_that_restores_a_percentage_says_it_beside_what_stands_and_is_measured(
+    language: str, offered: str, now: str
+) -> None:
+    """Cedar Inlet Mandir: the earthquake deductible went from 5 % to 15 % of the value."""
+    told = options.data(given.setting("HW-1005", language))
+    (item,) = told["items"]
+    facts = [value.replace("\xa0", " ").replace("\u202f", " ") for _, value in item["facts"]]
+    assert facts[2:] == [offered, now]
+    (row,) = told["table"]["rows"]
+    assert not any("not measured" in cell or "non mesuré" in cell for cell in row)
+    assert len(told["deductibles"]["items"]) == 1
+
+
 def test_a_copy_shows_the_lender_its_own_building_only() -> None:
     of = given.setting()
     (interest,) = [i for i in of.file.interests if i.status == "active"]

@@ -179,6 +179,28 @@ def test_a_percentage_on_offer_is_measured_as_a_choice_of_deductible(
         assert said in Speech(canada, language).say(row.name).replace("\xa0", " ")
 
 
+@pytest.mark.parametrize(
+    ("language", "seldom", "asks"),
+    [
+        ("en", "less than once in 1,000 years", "whether you could pay that amount"),
+        ("fr", "moins d'une fois en 1 000 ans", "si vous pourriez payer ce montant"),
+    ],
+)
+def test_a_loss_rarer_than_anyone_knows_is_not_judged_by_averages(
+    risk_case: RiskOf, canada: Reference, language: str, seldom: str, asks: str
+) -> None:
+    """An earthquake comes 0.0002 times a year in the catalogue: an example that nobody publishes.
+    To say "never", and then "take the larger deductible", would rest advice on it."""
+    option = {"coverage": "earthquake", "price": 5_900, "deductible_percent": "0.05"}
+    terms = terms_of("offered", building(), liability(), QUAKE, options=[option])
+    (choice,) = deductibles(risk_case(terms))
+    assert 0 < choice.expected.number < Decimal("0.001")
+    said = Speech(canada, language).say(list(deductible_told(choice))[-1])
+    plain = said.replace("\xa0", " ").replace("\u202f", " ").replace("’", "'")
+    assert seldom in plain
+    assert asks in plain
+
+
 def test_a_percentage_of_nothing_named_cannot_be_settled_and_says_so(risk_case: RiskOf) -> None:
     option = {"coverage": "building", "location": "hall", "deductible_percent": "0.05"}
     (row,) = options(risk_case(offer(option)))

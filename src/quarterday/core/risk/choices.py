@@ -25,7 +25,7 @@ from quarterday.core.words import Words, words
 
 State = Literal["taken", "left", "open"]
 NO_CHANGE = 0.005
-FOUR_PLACES = 4
+FOUR_PLACES, SIX_PLACES = 4, 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,7 +164,7 @@ def _choice(risk: Risk, one: Alternative, known: dict[str, Told]) -> DeductibleC
     per_loss, expected = _per_loss(risk.base, cost)
     losses = Figure(
         id=f"risk-losses@{one.id}",
-        value=round(Decimal(repr(expected)), 3),
+        value=round(Decimal(repr(expected)), SIX_PLACES),
         unit="ratio",
         label=words("risk-losses"),
         how=words("risk-how-losses"),

@@ -14,6 +14,7 @@ from quarterday.core.risk.weight import record_weight
 from quarterday.core.words import Term, Words, words
 
 OFTEN = 1  # losses a year from which "one every n years" says nothing
+RARE = Decimal("0.001")  # below it an average says nothing, and no one knows the frequency so well
 
 
 def option_told(row: OptionRow) -> Words | None:
@@ -61,9 +62,10 @@ def _break_even(choice: DeductibleChoice, figure: Figure) -> Words:
     """Return when both ways cost the same, beside what is expected, and for what that speaks."""
     even, expected = figure.number, choice.expected.number
     dearer = bool(choice.premium and choice.premium.amount > 0)
+    speaks = "dearer" if dearer == choice.pays else "cheaper"
     return words(
         "risk-deductible-break-even",
-        case="dearer" if dearer == choice.pays else "cheaper",
+        case="rare" if expected < RARE else speaks,
         per_loss=choice.per_loss,
         even=_years(even),
         expected=_years(expected),
@@ -73,8 +75,9 @@ def _break_even(choice: DeductibleChoice, figure: Figure) -> Words:
 def _years(losses: Decimal) -> Words:
     if losses >= OFTEN:
         return words("risk-every", case="often", n=round(losses))
-    case, years = ("years", round(1 / losses)) if losses else ("never", 0)
-    return words("risk-every", case=case, n=years)
+    if losses < RARE:
+        return words("risk-every", case="rare", n=round(1 / RARE))
+    return words("risk-every", case="years", n=round(1 / losses))
 
 
 def rests_on(risk: Risk) -> Iterator[Words]:

@@ -67,8 +67,8 @@ def _share(of: Coverage | Option) -> Words:
                  of=Term("percent-of", of.deductible_percent_of))  # fmt: skip
 
 
-def amounts_said(terms: Terms, option: Option) -> dict[str, Money | Words]:
-    """Return the ``limit`` and ``deductible`` that an option names, as people say them."""
-    limit = None if option.limit is None else terms.money(option.limit)
-    said = {"limit": limit, "deductible": deductible_said(terms, option)}
+def amounts_said(terms: Terms, of: Coverage | Option) -> dict[str, Money | Words]:
+    """Return the ``limit`` and ``deductible`` that a line or option names, as people say them."""
+    limit = None if of.limit is None else terms.money(of.limit)
+    said = {"limit": limit, "deductible": deductible_said(terms, of)}
     return {name: amount for name, amount in said.items() if amount is not None}

@@ -10,7 +10,7 @@ from quarterday.core.money import Money
 from quarterday.core.risk.choices import OptionRow, deductibles
 from quarterday.core.risk.figures import caution
 from quarterday.core.risk.told import deductible_told, rests_on
-from quarterday.core.terms.option import amounts_said
+from quarterday.core.terms.option import amounts_said, changes_deductible
 from quarterday.core.words import Words, words
 from quarterday.papers.setting import Data, Setting
 
@@ -141,9 +141,12 @@ def _now(setting: Setting, terms: Terms, option: Option) -> str:
     line = terms.find(option.coverage, option.location)
     if line is None:
         return setting.say("options-not-covered")
-    if line.limit is None:
+    amounts = amounts_said(terms, line)
+    if not changes_deductible(line, option):
+        amounts.pop("deductible", None)
+    if not amounts:
         return setting.say("options-covered")
-    return setting.money(terms.money(line.limit))
+    return setting.say("risk-amounts", case="-".join(amounts), **amounts)
 
 
 def _texts(setting: Setting, option: Option) -> Iterator[str]:

@@ -178,11 +178,12 @@ risk-deductible-bad = { $case ->
    *[same] Une année sur 100, aucune différence ne se voit.
 }
 risk-deductible-break-even = Ce choix change au plus { $per_loss } d'un sinistre. Les deux choix coûtent autant si un tel sinistre arrive { $even }. Nous prévoyons un sinistre touché par ce choix { $expected }. { $case ->
+    [rare] Un sinistre aussi rare ne se juge pas par une moyenne. Demandez-vous si vous pourriez payer ce montant d'un coup.
     [dearer] À la longue, cela parle pour la petite franchise et sa prime.
    *[cheaper] À la longue, cela parle pour la grande franchise, si vous pouviez la payer.
 }
 risk-every = { $case ->
-    [never] jamais
+    [rare] moins d'une fois en { $n } ans
     [often] { $n ->
         [one] une fois par an
        *[other] { $n } fois par an
