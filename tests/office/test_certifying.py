@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 from dataclasses import replace
 from datetime import date
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
@@ -87,6 +88,30 @@ def test_a_certificate_states_the_policy_in_force_and_nothing_of_the_offer(
     assert "2028" not in text
     for told in (SCHOOL.name, SCHOOL.address, SCHOOL.purpose):
         assert f"{told}" in text
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [("en", "10% of the loss, at least $500"), ("fr", "10 % du sinistre, au moins 500 $")],
+)
+def test_a_percentage_deductible_stands_on_a_certificate(
+    pantry: str, tmp_path: Path, language: str, said: str
+) -> None:
+    """It showed a dash there, as if the organisation bore nothing."""
+    percent = {
+        "deductible": None,
+        "deductible_percent": Decimal("0.1"),
+        "deductible_percent_of": "loss",
+        "deductible_minimum": Decimal("500.00"),
+    }
+    terms = issued(pantry)
+    lines = tuple(
+        line.model_copy(update=percent) if line.coverage == "general-liability" else line
+        for line in terms.coverages
+    )
+    write(pantry, terms.model_copy(update={"coverages": lines}))
+    text = text_of(certificate(pantry, language=language), tmp_path)
+    assert said in text.replace("\xa0", " ").replace("\u202f", " ")
 
 
 def test_a_certificate_promises_nothing_and_says_so(pantry: str, tmp_path: Path) -> None:

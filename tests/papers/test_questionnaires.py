@@ -28,6 +28,8 @@ from quarterday.core.review.rules.people import STEPS
 from quarterday.core.terms.agreed import option_id
 from quarterday.papers.abuse_form import data as abuse
 from quarterday.papers.asking import columns
+from quarterday.papers.copies_for_lenders import data as copies
+from quarterday.papers.coverage_summary import data as summary
 from quarterday.papers.decisions_form import data as decisions
 from quarterday.papers.fields import Field, field_parts
 from quarterday.papers.interests_form import data as interests
@@ -299,6 +301,22 @@ def test_an_option_without_a_price_is_not_put_to_the_board() -> None:
 def lender(**fields: object) -> Interest:
     told = {"id": "bank", "role": "lender", "name": "Harbour Light Credit Union", **fields}
     return Interest.model_validate(told)
+
+
+def test_a_lender_s_copy_and_the_checklist_say_a_percentage_deductible_in_full() -> None:
+    """The copy showed a dash, and the checklist a percentage of nobody knew what."""
+    hall = Building(id="hall", name="Hall")
+    line = Coverage(
+        coverage="building", location="hall", limit=Decimal(900_000),
+        deductible_percent=Decimal("0.02"), deductible_percent_of="value",
+        deductible_minimum=Decimal(5_000),
+    )  # fmt: skip
+    said = "2% of the value, at least $5,000"
+    of = made(hall, offer(line), lender(location="hall", status="active"))
+    (page,) = copies.data(of)["copies"]
+    assert [row[2] for row in page["rows"]] == [said]
+    rows = [row for family in summary.data(of)["families"] for row in family["rows"]]
+    assert said in [row.get("deductible") for row in rows]
 
 
 @pytest.mark.parametrize(

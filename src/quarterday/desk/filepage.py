@@ -25,6 +25,7 @@ from quarterday.core.money import Money
 from quarterday.core.premium.table import PremiumTable
 from quarterday.core.review.case import VERSIONS, Version
 from quarterday.core.review.finding import Finding
+from quarterday.core.terms.option import deductible_said
 from quarterday.core.words import Rate, Term, Words, words
 from quarterday.office.called import called_told, names_of
 from quarterday.office.certifying import holders
@@ -217,19 +218,14 @@ def _cell(terms: Terms, place: tuple[str, str], speech: Speech) -> list[Told]:
 
 
 def _limits(line: Coverage, terms: Terms, speech: Speech) -> Told:
-    def money(amount: Decimal | None) -> Money | None:
-        return None if amount is None else terms.money(amount)
-
-    percent = line.deductible_percent
     clauses = []
     if line.coinsurance is not None:
         clauses.append(speech.say(words("desk-coinsurance", share=Rate(line.coinsurance))))
     if line.basis is not None:
         clauses.append(speech.say(Term("settlement-basis", line.basis)))
     return {
-        "limit": money(line.limit),
-        "deductible": money(line.deductible),
-        "percent": None if percent is None else Rate(percent),
+        "limit": None if line.limit is None else terms.money(line.limit),
+        "deductible": deductible_said(terms, line),
         "clauses": clauses,
     }
 

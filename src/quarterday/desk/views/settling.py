@@ -11,12 +11,14 @@ from django.shortcuts import redirect, render
 from django.views.decorators.http import require_safe
 
 from quarterday.core.file.fold import File
-from quarterday.core.file.records import Bound, Decision, PaymentChoice
+from quarterday.core.file.records import Bound, Decision, PaymentChoice, Terms
+from quarterday.core.file.records.terms import Coverage
 from quarterday.core.given import Unusable
 from quarterday.core.premium.statement import Statement, statement
 from quarterday.core.review.case import Case
 from quarterday.core.terms.agreed import Wish, option_id, wishes
-from quarterday.core.words import Term, words
+from quarterday.core.terms.option import amounts_said
+from quarterday.core.words import Term, Words, words
 from quarterday.desk.filepage import ANSWERS, anchor
 from quarterday.desk.request import DeskRequest
 from quarterday.desk.views.acts import day, seen, text
@@ -72,10 +74,16 @@ def _options(shown: Shown) -> Iterator[Told]:
 
 
 def _line(shown: Shown, wish: Wish) -> Any:  # noqa: ANN401 - whatever can be said
-    limit, terms = wish.line.limit, shown.case.offered
-    amount = terms.money(limit) if terms and limit is not None else words("desk-no-limit")
-    return words("desk-wish", coverage=Term("coverage", wish.line.coverage), limit=amount,
+    terms = shown.case.offered
+    amounts = _amounts(terms, wish.line) if terms else words("desk-no-limit")
+    return words("desk-wish", coverage=Term("coverage", wish.line.coverage), limit=amounts,
                  place=shown.case.building_name(wish.line.location))  # fmt: skip
+
+
+def _amounts(terms: Terms, line: Coverage) -> Words:
+    """Return a line's limit and deductible, or that it states none."""
+    said = amounts_said(terms, line)
+    return words("risk-amounts", case="-".join(said), **said) if said else words("desk-no-limit")
 
 
 def _statement(shown: Shown) -> Statement | None:
@@ -144,7 +152,7 @@ def _now(offered: Any, wish: Wish) -> Any:  # noqa: ANN401 - whatever can be sai
     line = offered.find(wish.line.coverage, wish.line.location)
     if line is None:
         return words("desk-not-covered")
-    return offered.money(line.limit) if line.limit is not None else words("desk-no-limit")
+    return _amounts(offered, line)
 
 
 def check(request: DeskRequest, file: str) -> HttpResponse:

@@ -9,6 +9,7 @@ from pathlib import Path
 from quarterday.catalogue.speech import Speech
 from quarterday.core.file.records import Building, Terms
 from quarterday.core.file.records.terms import Coverage
+from quarterday.core.terms.option import deductible_said
 from quarterday.core.words import Term, words
 from quarterday.papers import alone
 from quarterday.papers.alone import Alone, InForce
@@ -112,8 +113,8 @@ def _row(certificate: Certificate, line: Coverage, speech: Speech) -> list[str]:
     if line.aggregate is not None:
         most = terms.money(line.aggregate)
         basis = speech.say(words("certificate-aggregate", basis=basis, aggregate=most))
-    own = speech.money(terms.money(line.deductible)) if line.deductible is not None else NONE
-    return [speech.say(at), limit, basis, own]
+    own = deductible_said(terms, line)
+    return [speech.say(at), limit, basis, NONE if own is None else speech.say(own)]
 
 
 def _closing(of: Certificate, brokerage: Brokerage, speech: Speech) -> Iterator[str]:

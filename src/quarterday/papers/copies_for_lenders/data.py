@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from quarterday.core.file.records import Building, Interest, Terms
 from quarterday.core.file.records.terms import Coverage
+from quarterday.core.terms.option import deductible_said
 from quarterday.core.words import Words, words
 from quarterday.papers.letter.data import address
 from quarterday.papers.setting import Data, Setting
@@ -80,10 +81,11 @@ def _location(setting: Setting, interest: Interest) -> str | None:
 def _row(setting: Setting, terms: Terms, line: Coverage) -> list[str]:
     none = "–"
     limit = setting.money(terms.money(line.limit)) if line.limit is not None else none
+    own = deductible_said(terms, line)
     return [
         setting.coverage_at(line.coverage, line.location),
         limit,
-        setting.money(terms.money(line.deductible)) if line.deductible is not None else none,
+        none if own is None else setting.spoken(own),
     ]
 
 

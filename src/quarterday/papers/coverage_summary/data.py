@@ -9,8 +9,9 @@ from quarterday.core.file.records import Terms
 from quarterday.core.file.records.terms import Coverage
 from quarterday.core.reference import CoverageType
 from quarterday.core.review.need import Need
+from quarterday.core.terms.option import deductible_said
 from quarterday.core.terms.presence import lines_of, within
-from quarterday.core.words import Rate, Term, Words, words
+from quarterday.core.words import Term, Words, words
 from quarterday.papers.setting import FAMILIES, Data, Setting
 
 ID = "coverage-summary"
@@ -159,10 +160,9 @@ def _limit(setting: Setting, terms: Terms, line: Coverage) -> str:
 
 
 def _deductible(setting: Setting, terms: Terms, line: Coverage) -> str:
-    if line.deductible_percent is not None:
-        return setting.spoken(Rate(line.deductible_percent))
-    if line.deductible is not None:
-        return setting.money(terms.money(line.deductible))
+    own = deductible_said(terms, line)
+    if own is not None:
+        return setting.spoken(own)
     if line.waiting_hours is not None:
         return setting.say("coverage-summary-hours", n=line.waiting_hours)
     return NONE

@@ -264,7 +264,6 @@ desk-coverage = Coverage
 desk-change = What the offer changes
 desk-included = included
 desk-deductible = deductible { $amount }
-desk-deductible-percent = deductible { $share }
 desk-coinsurance = coinsurance { $share }
 desk-more-borne = { $amount } more of a loss is theirs
 direction-better = better

@@ -264,7 +264,6 @@ desk-coverage = Garantie
 desk-change = Ce que l'offre change
 desk-included = compris
 desk-deductible = franchise { $amount }
-desk-deductible-percent = franchise { $share }
 desk-coinsurance = règle proportionnelle { $share }
 desk-more-borne = { $amount } de plus à la charge de l'organisme
 direction-better = mieux
