@@ -178,7 +178,7 @@ risk-deductible-bad = { $case ->
    *[same] In a 1-in-100 year no difference can be told.
 }
 risk-deductible-break-even = It changes up to { $per_loss } of one loss. Both ways cost the same with such a loss { $even }. We expect a loss that it touches { $expected }. { $case ->
-    [rare] So rare a loss is no matter of averages. Ask yourselves whether you could pay that amount at once.
+    [rare] An average says little about so rare a loss. Ask yourselves whether you could pay that amount at once.
     [dearer] Over many years, that speaks for the smaller deductible and its premium.
    *[cheaper] Over many years, that speaks for the larger deductible, if you could pay it.
 }

@@ -178,7 +178,7 @@ risk-deductible-bad = { $case ->
    *[same] Une année sur 100, aucune différence ne se voit.
 }
 risk-deductible-break-even = Ce choix change au plus { $per_loss } d'un sinistre. Les deux choix coûtent autant si un tel sinistre arrive { $even }. Nous prévoyons un sinistre touché par ce choix { $expected }. { $case ->
-    [rare] Un sinistre aussi rare ne se juge pas par une moyenne. Demandez-vous si vous pourriez payer ce montant d'un coup.
+    [rare] Une moyenne dit peu d'un sinistre aussi rare. Demandez-vous si vous pourriez payer ce montant d'un coup.
     [dearer] À la longue, cela parle pour la petite franchise et sa prime.
    *[cheaper] À la longue, cela parle pour la grande franchise, si vous pouviez la payer.
 }
