@@ -47,8 +47,8 @@ class Program:
             path, body, content_type=kind, headers={**self.headers, **headers}
         )  # fmt: skip
 
-    def delete(self, path: str) -> Any:
-        return self.client.delete(path, headers=self.headers)
+    def delete(self, path: str, **headers: str) -> Any:
+        return self.client.delete(path, headers={**self.headers, **headers})
 
     def send(self, path: str, name: str, content: bytes, **headers: str) -> Any:
         document = SimpleUploadedFile(name, content)

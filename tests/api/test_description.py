@@ -15,7 +15,7 @@ import pytest
 import schemathesis
 from django.core.signals import request_finished, request_started
 from django.db import close_old_connections
-from hypothesis import HealthCheck, Phase, given, settings
+from hypothesis import HealthCheck, Phase, assume, given, settings
 from hypothesis.errors import Unsatisfiable
 from jsonschema_rs import ValidationError as SchemaError
 from schemathesis.config import SchemathesisConfig
@@ -23,6 +23,7 @@ from schemathesis.core.failures import FailureGroup
 from schemathesis.generation import GenerationMode
 from schemathesis.schemas import APIOperation
 from schemathesis.specs.openapi.schemas import OpenApiSchema
+from schemathesis.transport.serialization import Binary
 from tests.api.conftest import FLAGSHIP
 
 from quarterday.api.service import described
@@ -80,6 +81,12 @@ def schema(
     return loaded
 
 
+def is_empty_document(body: Any) -> bool:
+    """Tell an empty upload: its encoder (werkzeug's) leaves out the line that ends it (RFC 2046)."""
+    found = body.get("document") if isinstance(body, dict) else None
+    return isinstance(found, Binary) and not found.data
+
+
 def probe(operation: APIOperation[Any, Any, Any, Any], mode: GenerationMode, key: str) -> int:
     """Ask an operation with made-up inputs of one mode; return how many were asked."""
     asked = 0
@@ -91,6 +98,7 @@ def probe(operation: APIOperation[Any, Any, Any, Any], mode: GenerationMode, key
     @given(case=operation.as_strategy(generation_mode=mode))
     def ask(case: schemathesis.Case[Any]) -> None:
         nonlocal asked
+        assume(not is_empty_document(case.body))
         asked += 1
         answer = case.call(headers={"Authorization": f"Bearer {key}"})
         case.validate_response(answer)

@@ -256,3 +256,19 @@ def test_a_span_without_a_day_is_refused(book: None, program: As) -> None:
         assert (
             "until" in told(program("ann").get(f"{ROOT}/files?{query}"), 422, "refused")["detail"]
         )
+
+
+@pytest.mark.parametrize(
+    ("path", "name", "words"),
+    [("forms", "form.pdf", "is empty"), ("loads", "book.xlsx", "is empty"),
+     ("forms", "document", "no PDF")],
+)  # fmt: skip
+def test_an_empty_document_is_told(
+    path: str, name: str, words: str, book: None, program: As
+) -> None:
+    """Its part is written out here: the test client's encoder drops what is empty."""
+    head = f'--x\r\nContent-Disposition: form-data; name="document"; filename="{name}"\r\n'
+    sent = program("ann").post(
+        f"{ROOT}/{path}", f"{head}\r\n\r\n--x--\r\n", kind="multipart/form-data; boundary=x"
+    )
+    assert words in told(sent, 422, "refused")["detail"]

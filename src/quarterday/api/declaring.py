@@ -26,20 +26,20 @@ def acts(
     path: str,
     shape: Any,  # noqa: ANN401 - as above
     *,
-    repeatable: bool = True,
+    apart: bool = False,
+    method: str = "POST",
 ) -> Callable[[F], F]:
     """Declare an act: only a key that may act does it, and under one name it is done once.
 
-    What is not ``repeatable`` takes long or reaches outside the store, so that it cannot stand in
-    one transaction with its answer; asked again it does no harm by itself.
+    What stands ``apart`` takes long or reaches outside the store, so that it cannot be one
+    transaction with its answer.
     """
 
     def declare(act: F) -> F:
-        extra = DESCRIBED if repeatable else None
-        declared = router.post(
-            path, response=shape, auth=ACT, exclude_unset=True, openapi_extra=extra
+        declared = router.api_operation(
+            [method], path, response=shape, auth=ACT, exclude_unset=True, openapi_extra=DESCRIBED
         )
-        declared(once(act) if repeatable else act)
+        declared(once(act, apart=apart))
         return act
 
     return declare

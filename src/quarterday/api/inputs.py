@@ -61,6 +61,11 @@ Seen = Annotated[
     Field(ge=0, le=NEWEST, description="The newest entry of the file that you have read: its seq."),
     BeforeValidator(_whole),
 ]
+Number = Annotated[
+    int,
+    Field(ge=1, le=NEWEST, description="The number of an entry: its seq."),
+    BeforeValidator(_whole),
+]
 Language = Literal["en", "fr"]
 Version = Literal["expiring", "requested", "offered", "issued"]
 AsOf = Annotated[Day | None, Query(None, description="The day to reckon from; default: today.")]
@@ -131,6 +136,12 @@ class NoteSent(Seeing):
     text: Prose
 
 
+class TakenBack(Seeing):
+    """An entry that is taken back: what stood before it counts again."""
+
+    entry: Number
+
+
 class Signature(Seeing):
     """That the licensed person whose key it is read the review of the day, and signs it."""
 
@@ -191,6 +202,15 @@ class RequestOrder(Sent):
     """In which language the insurer is asked."""
 
     language: Language = "en"
+
+
+class RequestMessage(Seeing):
+    """The next request, to be sent by e-mail; usual words and the usual address where none are."""
+
+    language: Language = "en"
+    address: Text = ""
+    subject: Text = ""
+    message: Prose = ""
 
 
 class Taken(Sent):

@@ -29,6 +29,7 @@ STATUSES: Mapping[str, int] = {
     "bad-method": 405,
     "conflict": 409,
     "repeated": 409,
+    "under-way": 409,
     "too-large": 413,
     "bad-kind": 415,
     "refused": 422,

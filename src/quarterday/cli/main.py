@@ -43,7 +43,7 @@ GROUPS: Mapping[str, Mapping[str, str]] = {
         "seal": "evidence.seal",
         "certificate": "outside.certificate",
         "discharge": "outside.discharge",
-        "request": "evidence.request",
+        "request": "asking.request",
         "bordereau": "evidence.bordereau",
         "evidence": "evidence.evidence",
         "brand": "branding.brand",
@@ -55,6 +55,7 @@ GROUPS: Mapping[str, Mapping[str, str]] = {
         "deliver": "acts.deliver",
         "bind": "acts.bind",
         "check": "acts.check",
+        "undo": "undoing.undo",
     },
     "Keeping and proving": {
         "verify": "proof.verify",

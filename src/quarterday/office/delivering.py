@@ -6,7 +6,7 @@ recorded at once after; until then a mark outside the ledger holds a second one 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from typing import Literal, get_args
 
@@ -37,6 +37,11 @@ class Letter:
     address: str
     subject: str
     words: str
+
+    def worded(self, subject: str | None, text: str | None) -> Letter:
+        """Return it with a subject and words of one's own; None keeps those that it has."""
+        subject = self.subject if subject is None else subject
+        return replace(self, subject=subject, words=self.words if text is None else text)
 
 
 def usual_letter(

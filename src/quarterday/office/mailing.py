@@ -10,6 +10,7 @@ from __future__ import annotations
 import os
 import smtplib
 from dataclasses import dataclass
+from datetime import UTC, datetime
 from email.utils import formataddr
 from urllib.parse import unquote, urlsplit
 
@@ -22,6 +23,8 @@ from django.core.validators import validate_email
 from quarterday.core.words import words
 from quarterday.office.demo_people import demo_day
 from quarterday.office.trouble import Trouble
+from quarterday.people import limits
+from quarterday.people.models import Person
 
 SERVER, PASSWORD = "QUARTERDAY_MAIL", "QUARTERDAY_MAIL_PASSWORD"
 FILES = "files"
@@ -54,6 +57,14 @@ def address(text: str) -> str:
     except ValidationError:
         raise Trouble(words("acts-person-email", email=plain[:80])) from None
     return plain
+
+
+def count(person: Person) -> None:
+    """Count a message of a person; Trouble when they send very many within an hour."""
+    now = datetime.now(UTC)
+    if limits.is_over("send", person.email, now):
+        raise Trouble(words("acts-too-often"))
+    limits.count("send", person.email, now)
 
 
 def ready() -> bool:

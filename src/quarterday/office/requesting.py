@@ -40,6 +40,7 @@ from quarterday.intake.tablefiles.table import of_rows
 from quarterday.office import mailing, underway
 from quarterday.office.called import question_told
 from quarterday.office.delivering import Letter
+from quarterday.office.trouble import Moved as Changed
 from quarterday.office.trouble import Trouble, made
 from quarterday.papers.brokerage import Brokerage
 from quarterday.papers.change_request.data import Asked, Request, letter
@@ -163,6 +164,12 @@ def prepare(
     rows = [_plain(one) for one in moved]
     pdf = letter(request, brokerage, Speech(reference, language))
     return Prepared(request, file.seq, moved, pdf, _as_csv(rows), _as_json(request, rows))
+
+
+def require_seen(prepared: Prepared, seen: int) -> None:
+    """Raise Moved unless a request says what a person read; ``seen`` was then the newest entry."""
+    if prepared.seq != seen:
+        raise Changed(words("acts-request-moved", file=prepared.request.file))
 
 
 def usual_letter(

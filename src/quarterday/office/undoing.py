@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 
 from quarterday.core.file.entry import Draft, Entry, Origin
+from quarterday.core.file.fold import File
 from quarterday.core.file.records import (
     AllocationKey,
     Answers,
@@ -64,6 +65,14 @@ def _can_go(of: Sequence[Entry]) -> bool:
     return before is not None or (of[-1].body is not None and of[-1].kind != Organisation.kind)
 
 
+def undoable_by(person: Person, file: File, entries: Iterable[Entry]) -> frozenset[int]:
+    """Return the numbers of the entries that a person may take back, the whole history given."""
+    office, found = access.office_of(file), tuple(entries)
+    may = {kind for kind, act in RIGHTS.items() if access.may(person, act, office)}
+    kept = undoable(found)
+    return frozenset(entry.seq for entry in found if entry.seq in kept and entry.kind in may)
+
+
 def undo(person: Person, id: str, seq: int, seen: int) -> Entry:
     """Take entry ``seq`` of a file back; ``seen`` is the newest entry that was shown.
 
@@ -72,18 +81,36 @@ def undo(person: Person, id: str, seq: int, seen: int) -> Entry:
     """
     access.open_file(person, id)
     entries = ledger.entries(id)
-    entry = next((one for one in entries if one.seq == seq), None)
-    if entry is None or entry.kind not in RIGHTS:
-        raise Trouble(words("acts-undo-never"))
+    entry = _meant(entries, seq)
     act = RIGHTS[entry.kind]
     access.open_file(person, id, act)
     if entries[-1].seq != seen:
         raise Moved(words("acts-undo-moved", file=id))
-    if seq not in undoable(entries):
+    draft = _back(entries, entry, person.signed)
+    access.require_drafts(person, act, id, [draft])
+    return ledger.append(id, [draft], by=person.signed, expected_seq=seen)[0]
+
+
+def undo_at_terminal(id: str, seq: int, *, by: str) -> Entry:
+    """Take entry ``seq`` back as ``undo`` does, for who has the whole store before them."""
+    entries = ledger.entries(id)
+    draft = _back(entries, _meant(entries, seq), by)
+    return ledger.append(id, [draft], by=by, expected_seq=entries[-1].seq)[0]
+
+
+def _meant(entries: Iterable[Entry], seq: int) -> Entry:
+    """Return the entry of a number, when it is of a kind that can be taken back."""
+    entry = next((one for one in entries if one.seq == seq), None)
+    if entry is None or entry.kind not in RIGHTS:
+        raise Trouble(words("acts-undo-never"))
+    return entry
+
+
+def _back(entries: Sequence[Entry], entry: Entry, by: str) -> Draft:
+    """Return what takes an entry back: what stood before it."""
+    if entry.seq not in undoable(entries):
         raise Trouble(words("acts-undo-later"))
     of = [one for one in entries if (one.kind, one.key) == (entry.kind, entry.key)]
     body = of[-2].body if len(of) > 1 else None
-    origin = Origin(way="person", person=person.signed)
-    draft = Draft(WITHDRAW if body is None else ACT, entry.kind, entry.key, body, origin)
-    access.require_drafts(person, act, id, [draft])
-    return ledger.append(id, [draft], by=person.signed, expected_seq=seen)[0]
+    origin = Origin(way="person", person=by)
+    return Draft(WITHDRAW if body is None else ACT, entry.kind, entry.key, body, origin)

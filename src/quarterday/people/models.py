@@ -207,10 +207,11 @@ class AccessKey(models.Model):
 class Answered(models.Model):
     """An act that a program named so that it can ask again, and what it was answered.
 
-    It is written in the act's own transaction, and forgotten after a day.
+    It is written with the act, and forgotten after a day; empty while an act that takes long is
+    still being done.
     """
 
-    personal_data: ClassVar[str] = "answer: what the act wrote, names included, for a day"
+    personal_data: ClassVar[str] = "answer: what the act wrote or showed, with names, for a day"
 
     person = models.ForeignKey(Person, models.CASCADE)
     key = models.CharField(max_length=200)

@@ -20,7 +20,16 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.layout import SHEETS
 from quarterday.core.file.records import Record
 from quarterday.core.words import words
-from quarterday.office import acts, binding, checking, forms, plain, reviewing, standings
+from quarterday.office import (
+    acts,
+    binding,
+    checking,
+    forms,
+    plain,
+    reviewing,
+    standings,
+    undoing,
+)
 from quarterday.office.demo_people import today
 from quarterday.office.own_data import reference_in_use
 from quarterday.store import ledger
@@ -66,6 +75,13 @@ def withdraw(request: HttpRequest, file: str, sent: inputs.Withdrawal) -> dict[s
         raise Problem("refused", words("api-no-record", kind=sent.kind[:80], key=sent.key[:80]))
     done = acts.withdraw(asked(request).person, held, sent.kind, sent.key, sent.seen)
     return written(file, done)
+
+
+@declared(router, "/files/{file}/undo", Written)
+def undo(request: HttpRequest, file: str, sent: inputs.TakenBack) -> dict[str, Any]:
+    """Take the newest entry of a record back; what stood before it counts again."""
+    done = undoing.undo(asked(request).person, file, sent.entry, sent.seen)
+    return written(file, [done])
 
 
 @declared(router, "/files/{file}/set-aside", Written)

@@ -12,7 +12,7 @@ from quarterday.api.declaring import reads
 from quarterday.api.inputs import AsOf
 from quarterday.api.shapes.files import Entries, File, Record
 from quarterday.core.file.records import Claim
-from quarterday.office import access, plain
+from quarterday.office import access, plain, undoing
 from quarterday.store import ledger
 
 router = Router(tags=["a file"])
@@ -49,14 +49,16 @@ def entries(
     limit: Limit = 100,
 ) -> dict[str, Any]:
     """Return the entries after number ``after``, or of those recorded by the end of a day."""
-    access.open_file(asked(request).person, file)
-    moment = _end_of(as_known)
-    found = [e for e in ledger.entries(file) if moment is None or e.recorded_at <= moment]
+    person, moment = asked(request).person, _end_of(as_known)
+    held, every = access.open_file(person, file), ledger.entries(file)
+    found = [e for e in every if moment is None or e.recorded_at <= moment]
+    undoable = frozenset() if moment else undoing.undoable_by(person, held, every)
     rest = [entry for entry in found if entry.seq > after]
     shown = rest[:limit]
     return {
         "file": file,
         "total": len(found),
         "entries": [plain.entry(entry) for entry in shown],
+        "undoable": [entry.seq for entry in shown if entry.seq in undoable],
         "next": shown[-1].seq if len(rest) > limit else None,
     }

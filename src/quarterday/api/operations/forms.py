@@ -31,7 +31,7 @@ def _read(person: Person, token: str) -> tuple[Reading, ...] | Flat:
     return found
 
 
-@acts(router, "/forms", shapes.FormsKept, repeatable=False)
+@acts(router, "/forms", shapes.FormsKept, apart=True)
 def send(request: HttpRequest, document: inputs.Document) -> dict[str, Any]:
     """Send a returned form (PDF) and see what it proposes; nothing is written to a file."""
     person, most = asked(request).person, settings.MOST_UPLOADED
@@ -43,7 +43,7 @@ def send(request: HttpRequest, document: inputs.Document) -> dict[str, Any]:
     return {"token": token, "read": [proposals.reading(one, None, speech) for one in found]}
 
 
-@acts(router, "/forms/{token}/accept", shapes.Accepted, repeatable=False)
+@acts(router, "/forms/{token}/accept", shapes.Accepted, apart=True)
 def accept(request: HttpRequest, token: str, sent: inputs.Taken) -> dict[str, Any]:
     """Take answers of a sent form into the file."""
     person, speech = asked(request).person, asked(request).speech

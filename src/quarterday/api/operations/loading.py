@@ -8,7 +8,7 @@ from django.http import HttpRequest
 from ninja import Router
 
 from quarterday.api import inputs
-from quarterday.api.asking import ACT, asked
+from quarterday.api.asking import asked
 from quarterday.api.declaring import acts
 from quarterday.api.problems import Problem
 from quarterday.api.shapes import papers as shapes
@@ -20,7 +20,7 @@ from quarterday.office.uploads import Preview
 router = Router(tags=["loading"])
 
 
-@acts(router, "/loads", shapes.LoadPreview, repeatable=False)
+@acts(router, "/loads", shapes.LoadPreview, apart=True)
 def send(request: HttpRequest, document: inputs.Document) -> dict[str, Any]:
     """Send a workbook or CSV file and see what loading it would do; nothing is written."""
     person, most = asked(request).person, settings.MOST_UPLOADED
@@ -40,7 +40,7 @@ def _shown(preview: Preview, request: HttpRequest) -> dict[str, Any]:
     }
 
 
-@acts(router, "/loads/{token}/accept", shapes.Loaded, repeatable=False)
+@acts(router, "/loads/{token}/accept", shapes.Loaded, apart=True)
 def accept(request: HttpRequest, token: str, sent: inputs.LoadAccepted) -> dict[str, Any]:
     """Write what the preview showed, in one transaction; 409 when the files changed since."""
     done = uploads.accept(
@@ -52,7 +52,7 @@ def accept(request: HttpRequest, token: str, sent: inputs.LoadAccepted) -> dict[
     return {"files": done.files, "entries": done.entries}
 
 
-@router.delete("/loads/{token}", response=shapes.Left, auth=ACT)
+@acts(router, "/loads/{token}", shapes.Left, method="DELETE")
 def leave(request: HttpRequest, token: str) -> dict[str, Any]:
     """Leave a document that was sent; nothing of it is written."""
     uploads.kept(asked(request).person, token)

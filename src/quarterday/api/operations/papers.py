@@ -2,7 +2,6 @@
 
 import json
 from dataclasses import replace
-from datetime import UTC, datetime
 from typing import Any
 
 from django.http import HttpRequest, HttpResponse
@@ -17,12 +16,12 @@ from quarterday.api.shapes import papers as shapes
 from quarterday.api.shapes.files import Record, Written
 from quarterday.core.file.records import PackageBuilt
 from quarterday.core.words import words
-from quarterday.office import access, delivering, packages, plain, requesting, standings
+from quarterday.office import access, delivering, mailing, packages, plain, requesting, standings
 from quarterday.office.brand import brokerage
 from quarterday.office.demo_people import today
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.trouble import Trouble
-from quarterday.people import limits
+from quarterday.office.voices import voice
 from quarterday.store import originals
 
 router = Router(tags=["papers"])
@@ -51,7 +50,7 @@ def fetch(request: HttpRequest, file: str, document: str) -> HttpResponse:
     return response
 
 
-@acts(router, "/files/{file}/packages", shapes.Built, repeatable=False)
+@acts(router, "/files/{file}/packages", shapes.Built, apart=True)
 def build(request: HttpRequest, file: str, sent: inputs.Order) -> dict[str, Any]:
     """Build the package in one language; signed when the review is, else a draft."""
     done = packages.built_by(asked(request).person, file, sent.language, today())
@@ -75,20 +74,16 @@ def deliver(request: HttpRequest, file: str, sent: inputs.DeliverySent) -> dict[
     return written(file, [done])
 
 
-@acts(router, "/files/{file}/messages", Written, repeatable=False)
+@acts(router, "/files/{file}/messages", Written, apart=True)
 def mail(request: HttpRequest, file: str, sent: inputs.MessageSent) -> dict[str, Any]:
     """Send the newest signed package in a language by e-mail; a second one since is held back."""
     person, data, house = asked(request).person, reference_in_use(), brokerage()
-    held, now = access.open_file(person, file, "deliver"), datetime.now(UTC)
-    if limits.is_over("send", person.email, now):
-        raise Trouble(words("acts-too-often"))
-    limits.count("send", person.email, now)
+    held = access.open_file(person, file, "deliver")
+    mailing.count(person)
     usual = delivering.usual_letter(
         held, data, sent.language, house, sent.to, sent.address, person.signed
     )
-    letter = replace(
-        usual, subject=sent.subject or usual.subject, words=sent.message or usual.words
-    )
+    letter = usual.worded(sent.subject or None, sent.message or None)
     done = delivering.send(
         file, data, sent.language, letter, brokerage=house, on=today(), by=person.signed,
         seen=sent.seen,
@@ -124,4 +119,19 @@ def request_sent(request: HttpRequest, file: str, sent: inputs.RequestOrder) -> 
     file_shown(request, file, "ask")
     made = requesting.prepare(file, reference_in_use(), brokerage(), today(), sent.language)
     done = requesting.send(made, by=person.signed)
+    return {**written(file, [done]), "request": json.loads(made.json)}
+
+
+@acts(router, "/files/{file}/requests/messages", shapes.RequestSent, apart=True)
+def request_mailed(request: HttpRequest, file: str, sent: inputs.RequestMessage) -> dict[str, Any]:
+    """Send the next request to the insurer by e-mail, its letter enclosed, and record it."""
+    person, data, house = asked(request).person, reference_in_use(), brokerage()
+    held = access.open_file(person, file, "ask")
+    made = requesting.prepare(file, data, house, today(), sent.language)
+    requesting.require_seen(made, sent.seen)
+    mailing.count(person)
+    usual = requesting.usual_letter(held, made, house, voice(sent.language), person.name)
+    letter = usual.worded(sent.subject or None, sent.message or None)
+    letter = replace(letter, address=sent.address or usual.address)
+    done = requesting.mail(made, letter, house, sent.language, by=person.signed)
     return {**written(file, [done]), "request": json.loads(made.json)}

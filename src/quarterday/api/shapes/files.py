@@ -125,11 +125,12 @@ class Entry(Shape):
 
 
 class Entries(Shape):
-    """A part of a file's entries, oldest first."""
+    """A part of a file's entries, oldest first; ``undoable``: those of them you may take back."""
 
     file: str
     total: int
     entries: list[Entry]
+    undoable: list[int]
     next: int | None
 
 

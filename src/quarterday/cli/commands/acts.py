@@ -8,6 +8,7 @@ from pathlib import Path
 
 import click
 
+from quarterday.cli.letters import letter_options, own_words
 from quarterday.cli.options import DAY, as_of_option, json_option, needs_store, screen_of, today
 from quarterday.cli.screen import Screen
 from quarterday.core.words import Term
@@ -93,14 +94,11 @@ def payment(
 @click.command()
 @click.argument("file")
 @click.option("--to", required=True, help="The name of who receives it.")
-@click.option("--mail", "address", help="Send it by e-mail to this address.")
 @click.option("--way", type=click.Choice(["post", "by hand", "room", "e-mail"]), default="by hand",
               show_default=True, help="How it went, when it is only recorded.")  # fmt: skip
 @click.option("--language", "paper", type=click.Choice(["en", "fr"]),
               help="Which package; default: the organisation's language.")  # fmt: skip
-@click.option("--subject", help="The message's subject.")
-@click.option("--message", type=click.Path(exists=True, dir_okay=False, path_type=Path),
-              help="A text file with the message.")  # fmt: skip
+@letter_options
 @click.option("--brokerage", "brand", type=click.Path(exists=True, path_type=Path),
               help="The file that describes the brokerage.")  # fmt: skip
 @_on
@@ -118,6 +116,7 @@ def deliver(
     from quarterday.store import ledger
 
     screen = screen_of(context)
+    own = own_words(screen, address, subject, message)
     held = ledger.load(file)
     language = paper or held.organisation.language
     if address is None:
@@ -126,9 +125,9 @@ def deliver(
         return
     house = brokerage(brand)
     usual = delivering.usual_letter(held, screen.reference, language, house, to, address, by)
-    text = message.read_text("utf-8") if message else usual.words
-    letter = delivering.Letter(to, address, subject or usual.subject, text)
-    delivering.send(file, screen.reference, language, letter, brokerage=house, on=on, by=by)
+    delivering.send(
+        file, screen.reference, language, usual.worded(*own), brokerage=house, on=on, by=by
+    )
     screen.say("cli-mailed", file=file, to=to, address=address)
 
 

@@ -1,15 +1,15 @@
-"""Seal packages, hand out the evidence of a file, ask the insurer for changes, export the book."""
+"""Seal packages, hand out the evidence of a file, list what is asked of insurers, export."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import UTC, date, datetime
+from datetime import UTC, datetime
 from pathlib import Path
 
 import click
 
 from quarterday.cli.commands import exposure
-from quarterday.cli.options import as_of_option, json_option, needs_store, screen_of, today
+from quarterday.cli.options import json_option, needs_store, screen_of, today
 from quarterday.cli.screen import Screen
 from quarterday.core.given import Unusable
 
@@ -83,42 +83,6 @@ def written(path: Path, data: bytes) -> Path:
     part = path.with_suffix(".part")
     part.write_bytes(data)
     return part.replace(path)
-
-
-@click.command()
-@click.argument("file")
-@click.option("--language", "paper", type=click.Choice(["en", "fr"]), default="en",
-              show_default=True, help="The insurer's language.")  # fmt: skip
-@click.option("--sent", is_flag=True, help="Record that it went to the insurer.")
-@folder_option
-@house_option
-@by_option
-@as_of_option
-@json_option
-@click.pass_context
-@needs_store
-def request(
-    context: click.Context, /, *, file: str, paper: str, sent: bool, out: Path,
-    brand: Path | None, by: str, as_of: date, as_json: bool,
-) -> None:  # fmt: skip
-    """Ask the insurer for what was changed and decided on FILE since the last request."""
-    from quarterday.office import requesting
-    from quarterday.office.brand import brokerage
-
-    screen = screen_of(context)
-    made = requesting.prepare(file, screen.reference, brokerage(brand), as_of, paper)
-    if sent:
-        requesting.send(made, by=by)
-    parts = {"pdf": made.pdf, "csv": made.csv, "json": made.json}
-    paths = [written(out / f"{made.name}.{kind}", data) for kind, data in parts.items()]
-    if as_json:
-        screen.json({"paths": [str(path) for path in paths], "number": made.request.number,
-                     "changes": len(made.moved), "recorded": sent})  # fmt: skip
-        return
-    screen.say("cli-request", path=str(paths[0]), number=made.request.number,
-               insurer=made.request.terms.insurer or "–", n=len(made.moved))  # fmt: skip
-    if not sent:
-        screen.tell("cli-request-not-recorded")
 
 
 @click.command()

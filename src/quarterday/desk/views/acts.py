@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import UTC, date, datetime
+from datetime import date
 
 from django.contrib import messages
 from django.http import HttpResponse
@@ -19,7 +19,6 @@ from quarterday.office import access, acts, reviewing, standings
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.showing import Shown
 from quarterday.office.trouble import Trouble
-from quarterday.people import limits
 
 MOST = 10_000
 
@@ -44,14 +43,6 @@ def day(request: DeskRequest, name: str) -> date:
         return date.fromisoformat(text(request, name).strip())
     except ValueError:
         raise Trouble(words("acts-no-day", text=text(request, name)[:40])) from None
-
-
-def count_message(request: DeskRequest) -> None:
-    """Count a message; Trouble when somebody sends very many within an hour."""
-    now, who = datetime.now(UTC), request.person.email
-    if limits.is_over("send", who, now):
-        raise Trouble(words("acts-too-often"))
-    limits.count("send", who, now)
 
 
 def back(request: DeskRequest, id: str, where: str, done: str) -> HttpResponse:

@@ -14,13 +14,13 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import FormReturned, RequestSent
 from quarterday.core.words import Words, words
 from quarterday.desk.request import LANGUAGES, DeskRequest
-from quarterday.desk.views.acts import count_message, seen, text
+from quarterday.desk.views.acts import seen, text
 from quarterday.office import access, mailing, requesting, standings
 from quarterday.office.brand import brokerage
 from quarterday.office.delivering import Letter
 from quarterday.office.own_data import reference_in_use
 from quarterday.office.requesting import Prepared
-from quarterday.office.trouble import Moved, Trouble
+from quarterday.office.trouble import Trouble
 from quarterday.store import originals
 
 KINDS = {"pdf": "application/pdf", "csv": "text/csv; charset=utf-8", "json": "application/json"}
@@ -50,8 +50,7 @@ def ask(request: DeskRequest, file: str) -> HttpResponse:
         return render(request, "desk/ask.html", {**told, "nothing": said})
     if request.method != "POST":
         return _page(request, told, prepared, _usual(request, held, prepared))
-    if prepared.seq != seen(request):
-        raise Moved(words("acts-request-moved", file=file))
+    requesting.require_seen(prepared, seen(request))
     if request.POST.get("way") == "mail":
         return _mailed(request, told, prepared)
     requesting.send(prepared, by=request.person.signed)
@@ -79,7 +78,7 @@ def _mailed(request: DeskRequest, told: dict[str, Any], prepared: Prepared) -> H
     """Send the request by e-mail; what was typed comes back when it does not go."""
     letter = Letter("", *(text(request, name) for name in ("address", "subject", "message")))
     try:
-        count_message(request)
+        mailing.count(request.person)
         requesting.mail(prepared, letter, brokerage(), _language(request), by=request.person.signed)
     except Trouble as refused:
         return _page(request, told, prepared, letter, refused)

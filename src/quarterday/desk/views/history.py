@@ -64,7 +64,7 @@ def history(request: DeskRequest, file: str) -> HttpResponse:
         "steps": [_told(step, found.get(step.entry.seq), names, request) for step in chosen],
         "left": total - len(chosen),
         "total": total,
-        "undoable": _undoable(request, held, steps) if day is None else frozenset(),
+        "undoable": frozenset() if day else _undoable(request, held, steps),
         "seen": held.seq,
     }
     return render(request, "desk/history.html", told)
@@ -82,12 +82,8 @@ def undo(request: DeskRequest, file: str) -> HttpResponse:
 
 
 def _undoable(request: DeskRequest, held: File, steps: list[Step]) -> frozenset[int]:
-    """Return the entries that the reader may take back."""
-    office = access.office_of(held)
-    may = {k for k, act in undoing.RIGHTS.items() if access.may(request.person, act, office)}
-    entries = [step.entry for step in reversed(steps)]
-    kept = undoing.undoable(entries)
-    return frozenset(e.seq for e in entries if e.seq in kept and e.kind in may)
+    """Return the entries that the reader may take back; the steps are the newest first."""
+    return undoing.undoable_by(request.person, held, [step.entry for step in reversed(steps)])
 
 
 def _names(request: DeskRequest, held: File, records: Iterable[Record | None]) -> Names:

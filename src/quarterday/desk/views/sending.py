@@ -13,7 +13,7 @@ from quarterday.core.file.fold import File
 from quarterday.core.file.records import Contact, Delivery
 from quarterday.core.words import words
 from quarterday.desk.request import LANGUAGES, DeskRequest
-from quarterday.desk.views.acts import count_message, day, seen, text
+from quarterday.desk.views.acts import day, seen, text
 from quarterday.office import access, delivering, mailing, standings
 from quarterday.office.brand import brokerage
 from quarterday.office.delivering import Letter
@@ -29,7 +29,7 @@ def send(request: DeskRequest, file: str) -> HttpResponse:
         return _page(request, held, language, _usual(request, held, language))
     letter = Letter(*(text(request, name) for name in ("to", "address", "subject", "message")))
     try:
-        count_message(request)
+        mailing.count(request.person)
         delivering.send(
             file, reference_in_use(), language, letter, brokerage=brokerage(), on=request.today,
             by=request.person.signed, seen=seen(request),
