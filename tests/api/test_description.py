@@ -82,7 +82,7 @@ def schema(
 
 
 def is_empty_document(body: Any) -> bool:
-    """Tell an empty upload: its encoder (werkzeug's) leaves out the line that ends it (RFC 2046)."""
+    """Tell an empty upload: werkzeug encodes it without the line that RFC 2046 ends it by."""
     found = body.get("document") if isinstance(body, dict) else None
     return isinstance(found, Binary) and not found.data
 

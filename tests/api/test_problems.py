@@ -266,7 +266,7 @@ def test_a_span_without_a_day_is_refused(book: None, program: As) -> None:
 def test_an_empty_document_is_told(
     path: str, name: str, words: str, book: None, program: As
 ) -> None:
-    """Its part is written out here: the test client's encoder drops what is empty."""
+    """The body is written out as RFC 2046 has it: not every encoder can write an empty part."""
     head = f'--x\r\nContent-Disposition: form-data; name="document"; filename="{name}"\r\n'
     sent = program("ann").post(
         f"{ROOT}/{path}", f"{head}\r\n\r\n--x--\r\n", kind="multipart/form-data; boundary=x"
