@@ -26,7 +26,8 @@ from quarterday.core.words import Words
 from quarterday.intake.exposure import plan as exposure
 from quarterday.intake.exposure.tables import codes
 from quarterday.intake.forms import peek
-from quarterday.intake.forms.propose import Asked, Context, propose
+from quarterday.intake.forms.proposal import Asked, Context
+from quarterday.intake.forms.propose import propose
 from quarterday.intake.forms.recognise import recognise
 from quarterday.intake.forms.telling import sentence
 from quarterday.intake.map import match

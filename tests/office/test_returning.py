@@ -30,7 +30,7 @@ from quarterday.core.file.records import (
     Terms,
 )
 from quarterday.intake.forms.peek import Looked
-from quarterday.intake.forms.propose import Proposal
+from quarterday.intake.forms.proposal import Proposal
 from quarterday.intake.forms.recognise import Flat
 from quarterday.intake.forms.telling import sentence
 from quarterday.invent.demo.book import HERE as DEMO_DATA

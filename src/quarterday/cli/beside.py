@@ -16,7 +16,7 @@ from quarterday.core.words import Term
 from quarterday.intake.forms.telling import answered, value
 
 if TYPE_CHECKING:
-    from quarterday.intake.forms.propose import Asked, Proposal
+    from quarterday.intake.forms.proposal import Asked, Proposal
     from quarterday.office.picturing import Beside, Pictured
     from quarterday.office.returning import Reading
 

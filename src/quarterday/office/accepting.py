@@ -12,7 +12,7 @@ from quarterday.core.file.records import FormReturned
 from quarterday.core.words import words
 from quarterday.intake.assemble import BadField
 from quarterday.intake.forms.edits import ACT, drafts
-from quarterday.intake.forms.propose import Confirmed, Proposal
+from quarterday.intake.forms.proposal import Confirmed, Proposal
 from quarterday.office.returning import Reading
 from quarterday.office.trouble import Trouble
 from quarterday.store import ledger, originals, seals

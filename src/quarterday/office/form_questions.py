@@ -12,7 +12,7 @@ from quarterday.core.reference import Reference
 from quarterday.core.review.case import Case
 from quarterday.core.review.review import review, review_of
 from quarterday.core.words import Term, words
-from quarterday.intake.forms.propose import Asked
+from quarterday.intake.forms.proposal import Asked
 from quarterday.intake.forms.recognise import Stamp
 from quarterday.office.showing import house
 from quarterday.office.trouble import Trouble

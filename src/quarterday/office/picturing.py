@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from quarterday.intake.forms.peek import Looked
 from quarterday.intake.forms.picture import Spot, picture, spots_of
-from quarterday.intake.forms.propose import Proposal
+from quarterday.intake.forms.proposal import Proposal
 from quarterday.intake.refusals import Unreadable
 from quarterday.office.returning import Reading
 

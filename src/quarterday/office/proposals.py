@@ -6,7 +6,7 @@ from typing import Any
 
 from quarterday.catalogue.speech import Speech
 from quarterday.core.words import words
-from quarterday.intake.forms.propose import Proposal
+from quarterday.intake.forms.proposal import Proposal
 from quarterday.intake.forms.recognise import Flat
 from quarterday.intake.forms.telling import answered, sentence, value
 from quarterday.office.accepting import Kept

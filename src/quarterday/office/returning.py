@@ -12,12 +12,8 @@ from quarterday.core.file.records import FormReturned, PackageBuilt
 from quarterday.core.reference import Reference
 from quarterday.core.words import Term, Words, words
 from quarterday.intake.forms.peek import Looked, look
-from quarterday.intake.forms.propose import (
-    Context,
-    Proposal,
-    Proposed,
-    propose,
-)
+from quarterday.intake.forms.proposal import Context, Proposal
+from quarterday.intake.forms.propose import Proposed, propose
 from quarterday.intake.forms.recognise import (
     Flat,
     Given,

@@ -16,7 +16,7 @@ from quarterday.cli.screen import Screen
 from quarterday.core.words import Term, words
 
 if TYPE_CHECKING:
-    from quarterday.intake.forms.propose import Asked, Proposal
+    from quarterday.intake.forms.proposal import Asked, Proposal
     from quarterday.intake.forms.recognise import Flat
     from quarterday.office.accepting import Kept
     from quarterday.office.returning import Reading

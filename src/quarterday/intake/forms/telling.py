@@ -12,7 +12,7 @@ from quarterday.core.premium.instalments import AT_ONCE
 from quarterday.core.words import Arg, Rate, Term, Words, words
 from quarterday.intake.faults import shown
 from quarterday.intake.forms.edits import COLUMNS, LIMIT, Held
-from quarterday.intake.forms.propose import Proposal
+from quarterday.intake.forms.proposal import Proposal
 from quarterday.intake.labels import choice
 
 Told = Arg | Words | tuple[Arg | Words, ...]
