@@ -13,7 +13,7 @@ from quarterday.core.premium.explain import PremiumChange, premium_change
 from quarterday.core.premium.table import PremiumTable, table
 from quarterday.core.reference import Reference
 from quarterday.core.review.case import Case
-from quarterday.core.review.review import Review, review
+from quarterday.core.review.review import Review, review_of
 from quarterday.core.review.state import State, renewal_at_work, state
 from quarterday.office.brand import brokerage
 from quarterday.office.reviewing import signature
@@ -56,7 +56,7 @@ class Shown:
     @cached_property
     def review(self) -> Review:
         """The review of the day."""
-        return review(self.file, self.reference, self.as_of)
+        return review_of(self.case)
 
     @cached_property
     def at_work(self) -> date:
