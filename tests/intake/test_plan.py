@@ -426,7 +426,7 @@ def test_what_is_not_accepted_says_so_in_both_languages() -> None:
     with pytest.raises(NotAccepted) as caught:
         plan_of({"Organisations": [ORGANISATIONS[0], ("0007", "", "ON")]}).drafts()
     assert speech("en").say(caught.value.words).startswith("Nothing was written")
-    assert speech("fr").say(caught.value.words).startswith("Rien n’a été écrit")
+    assert speech("fr").say(caught.value.words).startswith("Rien n'a été écrit")
 
 
 def test_good_rows_go_on_when_a_person_accepts() -> None:

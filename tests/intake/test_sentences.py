@@ -103,6 +103,6 @@ def test_french_is_said_where_french_is_asked() -> None:
     done = plan_of(parsed({"Organisations": [("compte", "nom", "province"), ("7", "A", "ZZ")]}))
     assert previewed(done, "fr")[1] == (
         "Organisations, ligne 2, «\u00a0province\u00a0», «\u00a0ZZ\u00a0»\u00a0: Aucune province ni"
-        " aucun territoire ne s’appelle «\u00a0ZZ\u00a0». Écrivez ses deux"
+        " aucun territoire ne s'appelle «\u00a0ZZ\u00a0». Écrivez ses deux"
         " lettres, par exemple ON ou QC."
     )
