@@ -17,7 +17,7 @@ from quarterday.office import packages
 from quarterday.office.own_data import own_folder
 from quarterday.office.packages import Built, Order, Withheld
 from quarterday.papers.brokerage import Brokerage
-from quarterday.store import ledger, seals, whole_book
+from quarterday.store import seals, whole_book
 
 JOURNAL, REPORT = "packages.run.jsonl", "packages.csv"
 COLUMNS: Mapping[str, CellKind] = {
@@ -112,9 +112,8 @@ def _wanted(order: Order) -> str:
 def _done(built: Built, asked: dict[tuple[str, str | None], str], made_with: str) -> Done:
     made = built.composed
     wanted = asked.get((made.file, made.language)) or asked[made.file, None]
-    head = ledger.load(made.file).seq
     return Done(
-        made.file, wanted, made_with, head, made.language, str(made.renewal), made.version,
+        made.file, wanted, made_with, built.head, made.language, str(made.renewal), made.version,
         str(made.as_of), made.is_draft, len(made.pdf), built.document, built.path.name,
         tuple(paper for paper, _ in made.enclosed),
     )  # fmt: skip

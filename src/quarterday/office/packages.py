@@ -82,11 +82,12 @@ class Composed:
 
 @dataclass(frozen=True, slots=True)
 class Built:
-    """A package that was kept and written to ``path``."""
+    """A package that was kept and written to ``path``; ``head`` is the file's newest entry then."""
 
     composed: Composed
     document: str
     path: Path
+    head: int
 
     @property
     def plain(self) -> dict[str, Any]:
@@ -158,10 +159,12 @@ def keep(composed: Composed, out: Path, by: str) -> Built:
     )  # fmt: skip
     with transaction.atomic():
         originals.put(composed.pdf, name)
-        if ledger.load(composed.file).get(PackageBuilt, record.key) != record:
+        held = ledger.load(composed.file)
+        head = held.seq
+        if held.get(PackageBuilt, record.key) != record:
             draft = Draft("build", record.kind, record.key, record.body(), Origin(way="office"))
-            ledger.append(composed.file, [draft], by=by, expected_seq=None)
-    return Built(composed, digest, _write(out / name, composed.pdf))
+            head = ledger.append(composed.file, [draft], by=by, expected_seq=None)[-1].seq
+    return Built(composed, digest, _write(out / name, composed.pdf), head)
 
 
 def built_by(person: Person, id: str, language: str, today: date) -> dict[str, Any]:

@@ -47,5 +47,11 @@ def get(digest: str) -> bytes:
 
 
 def is_erased(digest: str) -> bool:
-    """Tell whether an entry says that the document was erased on lawful request."""
+    """Tell whether an entry says that the document was erased on lawful request.
+
+    What was erased stays on the list without its content, so the ledger is only asked of those:
+    it has no index by kind, and is as long as the book.
+    """
+    if not Original.objects.filter(digest=digest, content=b"").exists():
+        return False
     return LedgerEntry.objects.filter(kind=OriginalErased.kind, key=digest).exists()
