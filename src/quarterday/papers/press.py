@@ -26,7 +26,7 @@ import typst
 
 HERE = Path(__file__).parent
 FONTS = HERE / "fonts"
-_OLDER = 6  # how many settings older each one makes what the typesetter remembers; it forgets at 11
+_OLDER = 11  # how many settings older each one makes what the typesetter remembers; it forgets then
 _APOSTROPHE = re.compile(r"(?<=\w)'")
 Plain = Mapping[str, Any]  # JSON: what a template is given
 
@@ -80,10 +80,11 @@ class Press:
         return pdf
 
     def _age(self) -> None:
-        """Let the typesetter forget sooner what it set: packages share little, and each is large.
+        """Let the typesetter forget what it set: packages share little, and each is large.
 
         It forgets what eleven settings in a row did not use, and offers no other way to be told;
-        so settings of nothing come between.
+        so settings of nothing come between. They cost no more time than keeping it would: whatever
+        is remembered is looked through at each setting until it is forgotten.
         """
         for _ in range(_OLDER - 1):
             self._nothing.compile(b"", format="pdf")
