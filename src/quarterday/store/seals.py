@@ -17,12 +17,13 @@ from typing import Literal
 
 from django.conf import settings
 from django.db import transaction
-from django.db.models import F, Max, Window
+from django.db.models import Max
 
 from quarterday.core.file.chain import GENESIS, hashed
 from quarterday.core.file.entry import canonical
 from quarterday.store import locks, seal_keys
 from quarterday.store.models import LedgerEntry, Seal
+from quarterday.store.reading import CHUNK
 
 LIST_FILE = "seals.txt"
 Trusted = Mapping[str, range]
@@ -57,11 +58,20 @@ def sealed_heads() -> dict[str, list[SealedHead]]:
     return found
 
 
-def _current() -> list[SealedHead]:
-    """Return the newest entry of every file, in order of file."""
-    newest = Window(Max("seq"), partition_by=F("file"))
-    rows = LedgerEntry.objects.annotate(newest=newest).filter(seq=F("newest"))
-    return [SealedHead(*row) for row in sorted(rows.values_list("file", "seq", "digest"))]
+def _moved(sealed: Mapping[str, SealedHead]) -> Iterator[SealedHead]:
+    """Yield the newest entry of every file that has others than those sealed, in order of file.
+
+    How far each file goes is read from the index of the ledger alone: a seal is made after every
+    returned form, and the ledger is as long as the book.
+    """
+    newest = dict(LedgerEntry.objects.values_list("file").annotate(Max("seq")).order_by())
+    known = {file: head.seq for file, head in sealed.items()}
+    ahead = sorted(file for file, seq in newest.items() if known.get(file) != seq)
+    for start in range(0, len(ahead), CHUNK):
+        part = ahead[start : start + CHUNK]
+        kept = LedgerEntry.objects.filter(file__in=part).values_list("file", "seq", "digest")
+        heads = {file: digest for file, seq, digest in kept if seq == newest[file]}
+        yield from (SealedHead(file, newest[file], heads[file]) for file in part)
 
 
 def _content(seal: Seal) -> str:
@@ -83,7 +93,7 @@ def seal(at: datetime | None = None) -> Seal | None:
     with locks.book():
         last = Seal.objects.order_by("number").last()
         standing = {file: heads[-1] for file, heads in sealed_heads().items()}
-        moved = [head for head in _current() if standing.get(head.file) != head]
+        moved = list(_moved(standing))
         transaction.on_commit(_list_seals)  # a seal that is rolled back was never there
         return _make(last, moved, at or datetime.now(UTC)) if moved else None
 
