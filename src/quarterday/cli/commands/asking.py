@@ -41,7 +41,7 @@ def request(
 ) -> None:  # fmt: skip
     """Ask the insurer for what was changed and decided on FILE since the last request.
 
-    With --mail the letter goes out and is recorded; otherwise it is only written here.
+    It is written as a letter, a table and JSON; with --mail the letter goes out too.
     """
     from quarterday.catalogue.speech import Speech
     from quarterday.office import requesting

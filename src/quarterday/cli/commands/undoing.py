@@ -19,7 +19,7 @@ from quarterday.core.words import Term
 def undo(context: click.Context, /, *, file: str, seq: int, by: str, as_json: bool) -> None:
     """Take entry SEQ of FILE back: what stood before it counts again.
 
-    Nothing is deleted, and the taking back can be taken back. The history says the numbers.
+    Nothing is deleted, and the taking back can be taken back. "history FILE" lists the numbers.
     """
     from quarterday.office import plain, undoing
 
