@@ -56,6 +56,9 @@ def test_a_package_is_sent_and_one_that_went_by_hand_is_recorded(
     sent = loaded("deliver", FILE, "--to", "Priya Nathan", "--mail", "p@st-ebba.example.org",
                   "--brokerage", HOUSE, "--on", DAY, "--by", "Tess <t@x.example.org>")  # fmt: skip
     assert (sent.exit_code, "p@st-ebba.example.org" in sent.stdout) == (0, True)
+    nobody = loaded("deliver", FILE, "--to", "Lou", "--mail", "lou@example.org", "--on", DAY)
+    wordy = loaded("deliver", FILE, "--to", "Lou", "--subject", "Hello", "--on", DAY)
+    assert (nobody.exit_code, wordy.exit_code) == (2, 2)
     by_hand = loaded("deliver", FILE, "--to", "Harriet Boone", "--on", DAY)
     assert by_hand.exit_code == 0
     found = {d.to: d for d in ledger.load(FILE).all(Delivery)}

@@ -26,10 +26,10 @@ def ask(loaded: Run, tmp_path: Path) -> Run:
     """Ask the insurer for the option that the board took."""
     loaded("decide", FILE, "option/by-laws/*", "take-it", "--said-by", "The board", "--on", DAY)
 
-    def run(*words: str, language: str = "en") -> Result:
+    def run(*words: str, language: str = "en", by: str = "Tess <t@x.example.org>") -> Result:
         return loaded("--language", language, "request", FILE, "--brokerage",
                       str(HERE / "brokerage.yaml"), "--as-of", DAY, "--out", str(tmp_path),
-                      "--by", "Tess <t@x.example.org>", *words)  # fmt: skip
+                      "--by", by, *words)  # fmt: skip
 
     return run
 
@@ -119,3 +119,13 @@ def test_an_empty_message_is_not_sent(ask: Run, inbox: Inbox, tmp_path: Path) ->
     done = ask("--mail", ADDRESS, "--message", str(tmp_path / "words.txt"))
     assert done.exit_code == 1
     assert (sent(), inbox.taken) == ((), [])
+
+
+def test_nobodys_name_stands_under_the_usual_words(ask: Run, inbox: Inbox, tmp_path: Path) -> None:
+    done = ask("--mail", ADDRESS, by="cli")
+    assert (done.exit_code, "--by" in done.stderr) == (2, True)
+    assert (sent(), inbox.taken) == ((), [])
+    words = tmp_path / "words.txt"
+    words.write_text("Signed by hand: Tess", "utf-8")
+    assert ask("--mail", ADDRESS, "--message", str(words), by="cli").exit_code == 0
+    assert [record.message for record in sent()] == ["Signed by hand: Tess"]

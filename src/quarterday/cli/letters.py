@@ -11,6 +11,7 @@ import click
 from quarterday.cli.screen import Screen
 from quarterday.core.words import words
 
+NOBODY = "cli"  # who acts at a terminal, unless they say
 F = TypeVar("F", bound=Callable[..., Any])
 
 
@@ -27,16 +28,19 @@ def letter_options(command: F) -> F:
 
 
 def own_words(
-    screen: Screen, address: str | None, subject: str | None, message: Path | None
+    screen: Screen, address: str | None, subject: str | None, message: Path | None, *, by: str
 ) -> tuple[str | None, str | None]:
     """Return the subject and words of one's own; None where the usual ones do.
 
-    A usage error when there is no address to send them to; Trouble when the file is no text.
+    A usage error when there is no address to send them to, or no name to sign the usual words
+    with; Trouble when the file is no text.
     """
     from quarterday.office.trouble import Trouble
 
     if address is None and (subject is not None or message is not None):
         raise click.UsageError(screen.words("cli-letter-not-mailed"))
+    if address is not None and message is None and by == NOBODY:
+        raise click.UsageError(screen.words("cli-letter-who"))
     try:
         return subject, message.read_text("utf-8") if message else None
     except UnicodeDecodeError:

@@ -116,7 +116,7 @@ def deliver(
     from quarterday.store import ledger
 
     screen = screen_of(context)
-    own = own_words(screen, address, subject, message)
+    own = own_words(screen, address, subject, message, by=by)
     held = ledger.load(file)
     language = paper or held.organisation.language
     if address is None:

@@ -48,7 +48,7 @@ def request(
     from quarterday.office.brand import brokerage
 
     screen, house = screen_of(context), brokerage(brand)
-    own = own_words(screen, address, subject, message)
+    own = own_words(screen, address, subject, message, by=by)
     made = requesting.prepare(file, screen.reference, house, as_of, paper)
     parts = {"pdf": made.pdf, "csv": made.csv, "json": made.json}
     paths = [written(out / f"{made.name}.{kind}", data) for kind, data in parts.items()]

@@ -48,6 +48,7 @@ cli-payment = { $file }: { $by } pays by { $plan }. It is on record.
 cli-delivered = { $file }: the delivery to { $to } is on record.
 cli-mailed = { $file }: sent to { $to } at { $address }, and recorded.
 cli-letter-not-mailed = A subject and a message go out by e-mail: say with --mail where to, or leave them out.
+cli-letter-who = The usual words are signed by who sends them: give your name with --by, or your own words with --message.
 cli-letter-not-text = { $path } is not text in UTF-8, so nothing was sent. Save it as UTF-8, then try again.
 cli-undone = { $file }: entry { $seq } ({ $what }) is taken back by entry { $by }. What stood before counts again.
 cli-undone-gone = { $file }: entry { $seq } ({ $what }) is taken back by entry { $by }. Nothing stood before, so the record counts no more.

@@ -48,6 +48,7 @@ cli-payment = { $file } : { $by } paie par { $plan }. C'est inscrit.
 cli-delivered = { $file } : la remise à { $to } est inscrite.
 cli-mailed = { $file } : envoyé à { $to }, à { $address }, et inscrit.
 cli-letter-not-mailed = Un objet et un message partent par courriel : dites avec --mail à quelle adresse, ou retirez-les.
+cli-letter-who = La personne qui envoie signe le texte habituel : donnez votre nom avec --by, ou votre propre texte avec --message.
 cli-letter-not-text = { $path } n'est pas du texte en UTF-8, donc rien n'a été envoyé. Enregistrez-le en UTF-8, puis essayez de nouveau.
 cli-undone = { $file } : l'inscription { $seq } ({ $what }) est annulée par l'inscription { $by }. Ce qui valait avant vaut de nouveau.
 cli-undone-gone = { $file } : l'inscription { $seq } ({ $what }) est annulée par l'inscription { $by }. Rien ne valait avant : la fiche ne vaut plus.
