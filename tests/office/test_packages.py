@@ -55,10 +55,13 @@ def counting(worked: Counter[str], name: str, plain: Callable[..., Any]) -> Call
     return counted
 
 
+@pytest.mark.parametrize("is_signed", [False, True])
 def test_what_the_review_worked_out_is_not_worked_out_again(
-    flagship: str, monkeypatch: pytest.MonkeyPatch
+    flagship: str, monkeypatch: pytest.MonkeyPatch, is_signed: bool
 ) -> None:
     """Simulated years and the costs of buildings are what a package waits for."""
+    if is_signed:
+        sign(flagship)
     worked = Counter[str]()
     for module, name in ((risk, "risk_of"), (building, "picture")):
         monkeypatch.setattr(module, name, counting(worked, name, getattr(module, name)))
@@ -102,6 +105,19 @@ def test_a_signed_package_is_built_as_of_the_day_of_the_signature(
     )
     assert made.composed.as_of == DAY
     assert not made.composed.is_draft
+
+
+def test_a_package_whose_signature_lapsed_is_a_draft_as_of_today(
+    flagship: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Newer reference data changed what the review of the signed day says."""
+    sign(flagship)
+    monkeypatch.setattr(reviewing, "digest", lambda *_: "another")
+    today = DAY.replace(day=30)
+    made = packages.compose(
+        packages.Order(flagship, "en", None, today), brokerage(DEMO_DATA / FILE_NAME)
+    )
+    assert (made.as_of, made.is_draft) == (today, True)
 
 
 def test_no_half_package_is_left_in_the_folder(flagship: str, tmp_path: Path) -> None:

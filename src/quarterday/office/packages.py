@@ -13,7 +13,7 @@ from concurrent.futures import (
     wait,
 )
 from concurrent.futures.process import BrokenProcessPool
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from multiprocessing import get_context
 from pathlib import Path
@@ -25,15 +25,15 @@ from django.db import transaction
 
 from quarterday.core.file.entry import Draft, Origin
 from quarterday.core.file.fold import File
-from quarterday.core.file.records import PackageBuilt
+from quarterday.core.file.records import PackageBuilt, ReviewSigned
 from quarterday.core.given import Unusable
 from quarterday.core.review.case import Case, NoRenewal
-from quarterday.core.review.review import review_of
+from quarterday.core.review.review import Review, review_of
 from quarterday.core.words import Words, words
 from quarterday.office import access, sealing, worker
 from quarterday.office.brand import brokerage
 from quarterday.office.own_data import reference_in_use
-from quarterday.office.reviewing import signature
+from quarterday.office.reviewing import claimed, signature
 from quarterday.office.trouble import Trouble
 from quarterday.office.voices import LANGUAGES
 from quarterday.papers.brokerage import Brokerage
@@ -113,12 +113,9 @@ def compose(order: Order, brokerage: Brokerage) -> Composed:
 
     Without a valid signature for its day the package is a draft and says so on every page.
     """
-    data, file = reference_in_use(), ledger.load(order.file)
-    signed = signature(file, data)
-    as_of = order.as_of or (signed.as_of if signed else order.today)
-    covering = signed if signed and signed.as_of == as_of else None
-    case = Case(file, data, as_of)
-    done = review_of(case)
+    file = ledger.load(order.file)
+    case, done, covering = _reviewed(file, order)
+    as_of = case.as_of
     language = order.language or file.organisation.language
     reviewer = covering.reviewer if covering else None
     version = _version(file, (done.renewal, language), (file.last_change, as_of, reviewer))
@@ -129,6 +126,19 @@ def compose(order: Order, brokerage: Brokerage) -> Composed:
         file.id, done.renewal, language, version, as_of, file.last_change, reviewer,
         made.pdf, made.enclosed,
     )  # fmt: skip
+
+
+def _reviewed(file: File, order: Order) -> tuple[Case, Review, ReviewSigned | None]:
+    """Return the case of the order's day, its review, and the signature that covers both."""
+    data, signed = reference_in_use(), claimed(file)
+    case = Case(file, data, order.as_of or (signed.as_of if signed else order.today))
+    done = review_of(case)
+    if signed is None or signed.as_of != case.as_of:
+        return case, done, None
+    covering = signature(file, data, done)
+    if covering is None and order.as_of is None and order.today != case.as_of:
+        return _reviewed(file, replace(order, as_of=order.today))
+    return case, done, covering
 
 
 def _version(

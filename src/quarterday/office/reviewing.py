@@ -57,15 +57,21 @@ def sign(
     return ledger.append(id, [draft], by=by, expected_seq=file.seq)[0]
 
 
+def claimed(file: File) -> ReviewSigned | None:
+    """Return the signature that no change of the file came after, whatever it now covers."""
+    renewal = file.renewal
+    signed = file.get(ReviewSigned, str(renewal)) if renewal else None
+    return signed if signed is not None and signed.seq == file.last_change else None
+
+
 def signature(file: File, reference: Reference, known: Review | None = None) -> ReviewSigned | None:
     """Return the signature that covers the file as it stands, or None.
 
     A signature lapses as soon as a later entry, or newer reference data, changes what the review
     of its day says. ``known`` is a review of the file that need not be made again for its day.
     """
-    renewal = file.renewal
-    signed = file.get(ReviewSigned, str(renewal)) if renewal else None
-    if signed is None or signed.seq != file.last_change:
+    signed = claimed(file)
+    if signed is None:
         return None
     is_known = known is not None and known.as_of == signed.as_of
     done = known if known and is_known else review(file, reference, signed.as_of)
