@@ -202,6 +202,14 @@ def test_income_that_needs_no_premises_is_not_counted(case_of: CaseOf) -> None:
     assert required_by_machine(by_machine(case, terms)) == Money(Decimal(50_000))
 
 
+def test_where_no_income_needs_the_premises_the_clause_asks_for_nothing(case_of: CaseOf) -> None:
+    """Nothing is refused, and nothing is cut: what is lost all the same is paid in full."""
+    terms = terms_of(coinsurance="1")
+    case = case_of(HALL, profile(premises_share=0), terms)
+    assert values_on(case, terms, last_day(case)).of("loss-of-income", "*") == 0
+    assert by_machine(case, terms).paid.money == Money(Decimal(80_000))
+
+
 def test_the_worksheet_and_the_earnings_know_the_same_year(case_of: CaseOf) -> None:
     told = profile(payroll=60_000, payroll_kept="0.5", premises_share="0.5", income_growth="0.03")
     terms = terms_of(coinsurance="0.5")
@@ -230,6 +238,13 @@ def test_without_a_told_income_there_is_nothing_to_measure(case_of: CaseOf) -> N
     case = case_of(HALL, Operations(payroll=Decimal(5)), terms)
     assert measured(case, terms, terms.coverages[0], RENEWAL) is None
     assert values_on(case, terms, RENEWAL).of("loss-of-income", "*") is None
+
+
+def test_a_line_at_one_place_then_counts_its_own_limit_and_says_so(case_of: CaseOf) -> None:
+    terms = terms_of(location="hall", coinsurance="0.5")
+    done = by_machine(case_of(HALL, Operations(), terms), terms)
+    assert done.paid.money == Money(Decimal(80_000))
+    assert "settling-caution-value" in {said.id for said in done.cautions}
 
 
 # --- clauses that do not bite

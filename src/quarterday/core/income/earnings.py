@@ -55,8 +55,8 @@ class Earnings:
 
     @property
     def is_known(self) -> bool:
-        """Whether anything is earned that needs the premises."""
-        return any(self._yearly(f"revenue_{kind}") for kind in KINDS)
+        """Whether an income was told, of which none may need the premises."""
+        return self.profile.yearly_income > 0
 
     def grown(self, day: date) -> int:
         """Return for how many years the told amounts grow until the policy year of ``day``.

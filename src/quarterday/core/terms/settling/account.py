@@ -74,10 +74,9 @@ def values_on(case: Case, terms: Terms, day: date) -> Values:
 
 
 def _worths(case: Case, terms: Terms, day: date) -> Iterator[Worth]:
-    valued = tuple(_valued(case, day))
-    yield from valued
-    yield from _scheduled(terms, {worth.key for worth in valued})
-    yield from _incomes(case, terms, day)
+    known = (*_valued(case, day), *_incomes(case, terms, day))
+    yield from known
+    yield from _scheduled(terms, {worth.key for worth in known})
 
 
 def _valued(case: Case, day: date) -> Iterator[Worth]:
@@ -111,7 +110,7 @@ def _cost(case: Case, building: Building, day: date) -> Figure | None:
 def _scheduled(terms: Terms, known: set[Key]) -> Iterator[Worth]:
     """Yield the scheduled amounts of what nobody has valued."""
     for line in terms.coverages:
-        if line.place in known or line.limit is None or line.coverage == LINE:
+        if line.place in known or line.limit is None or line.place == INCOME:
             continue
         if line.location != EVERYWHERE or not any(kind == line.coverage for kind, _ in known):
             yield Worth(line.place, line.limit, assumed=True)
