@@ -152,6 +152,19 @@ def test_the_heading_says_what_the_findings_come_to(book: None, signed_in: As) -
     assert [placed[n] for n in sorted(placed)] == [f.id for f in done.agenda]
 
 
+def test_a_decision_s_day_at_the_desk_is_the_one_the_letter_gives(
+    book: None, signed_in: As
+) -> None:
+    """Those with no day of their own are to be settled by the renewal."""
+    done = review(ledger.load(FLAGSHIP), reference(), DAY)
+    page = signed_in("maria").get(F).content.decode()
+    place = r'<span class="order">(?:<span class="hidden">[^<]*</span>)?(\d*)</span>'
+    rows = re.findall(place + r'.*?<span class="d by">([\d-]*)</span>', page, re.DOTALL)
+    shown = {int(place): day for place, day in rows if place}
+    assert shown == {n: str(done.deadline(f)) for n, f in enumerate(done.agenda, start=1)}
+    assert str(done.renewal) in shown.values()
+
+
 def test_every_figure_of_the_page_answers_why_down_to_its_sources(
     book: None, signed_in: As
 ) -> None:

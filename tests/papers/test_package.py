@@ -116,7 +116,7 @@ def test_two_pages_say_what_to_decide_what_is_enclosed_and_who_signed(
         assert begins in second
         for said in (
             letter.price(of, finding.priority.cost),
-            of.short_day(letter.deadline(of, finding)),
+            of.short_day(of.review.deadline(finding)),
         ):
             assert " ".join(said.split()) in first
     for paper, why in made.enclosed[1:]:

@@ -103,6 +103,7 @@ def _finding(finding: Finding, shown: Shown, speech: Speech) -> Told:
     return {
         "finding": finding,
         "anchor": anchor(finding.id),
+        "by": finding.by if finding.kind == "know" else shown.review.deadline(finding),
         "place": agenda.index(finding.id) + 1 if finding.id in agenda else None,
         "title": speech.say(finding.title),
         "means": speech.say(finding.means),

@@ -28,6 +28,10 @@ class Review:
     agenda: tuple[Finding, ...]  # what the leaders decide, at most five
     releases: tuple[IndexRelease, ...] = ()  # the index releases that its costs rest on
 
+    def deadline(self, finding: Finding) -> date:
+        """Return by when a finding must be settled: its own day, its matter's, or the renewal."""
+        return finding.by or finding.priority.by or self.renewal
+
     def figures(self) -> Mapping[str, Node]:
         """Return every figure, fact and parameter behind the findings, by id."""
         nodes = (node for f in self.findings for e in f.evidence for _, node in walk(e))

@@ -11,7 +11,7 @@ from quarterday.core.review.finding import Finding
 from quarterday.core.terms.agreed import option_id
 from quarterday.core.words import Term, Words, words
 from quarterday.papers.asking import Questions, confirmation
-from quarterday.papers.letter.data import deadline, price
+from quarterday.papers.letter.data import price
 from quarterday.papers.options.data import amounts, offered
 from quarterday.papers.setting import Data, Setting
 
@@ -70,7 +70,7 @@ def _decision(setting: Setting, number: int, finding: Finding) -> Data:
     title = setting.spoken(finding.title)
     facts = [
         (setting.say("letter-price"), price(setting, finding.priority.cost)),
-        (setting.say("letter-by"), setting.spoken(deadline(setting, finding))),
+        (setting.say("letter-by"), setting.spoken(setting.review.deadline(finding))),
     ]
     if finding.priority.at_risk:
         facts.insert(1, (setting.say("letter-at-stake"), setting.dollars(finding.priority.at_risk)))

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from datetime import date
 
 from quarterday.core.file.records import Contact, Organisation
 from quarterday.core.money import Money
@@ -93,7 +92,7 @@ def _greeting(setting: Setting) -> str:
 def _glance(setting: Setting) -> Iterator[Data]:
     yield _premium(setting)
     count, renewal = len(setting.review.agenda), setting.review.renewal
-    by = min(filter(None, (f.by for f in setting.review.agenda)), default=renewal)
+    by = min(map(setting.review.deadline, setting.review.agenda), default=renewal)
     yield {
         "label": setting.say("letter-glance-decisions"),
         "figure": str(count),
@@ -138,7 +137,7 @@ def _agenda(setting: Setting) -> Data | None:
             str(number),
             setting.spoken(finding.title),
             price(setting, finding.priority.cost),
-            setting.short_day(deadline(setting, finding)),
+            setting.short_day(setting.review.deadline(finding)),
         ]
         for number, finding in enumerate(setting.review.agenda, start=1)
     ]
@@ -170,12 +169,7 @@ def _facts(setting: Setting, finding: Finding) -> Iterator[tuple[str, str]]:
     yield setting.say("letter-price"), price(setting, priority.cost)
     if priority.at_risk:
         yield setting.say("letter-at-stake"), setting.dollars(priority.at_risk)
-    yield setting.say("letter-by"), setting.spoken(deadline(setting, finding))
-
-
-def deadline(setting: Setting, finding: Finding) -> date:
-    """Return by when a finding must be settled: its own day, else the renewal."""
-    return finding.by or finding.priority.by or setting.review.renewal
+    yield setting.say("letter-by"), setting.spoken(setting.review.deadline(finding))
 
 
 def price(setting: Setting, cost: Money | None) -> str:
