@@ -158,6 +158,21 @@ def test_a_short_day_is_as_the_language_writes_it() -> None:
     """CLDR en_CA and fr_CA, medium."""
     assert formats.short_day(date(2027, 1, 31), "en") == "Jan 31, 2027"
     assert formats.short_day(date(2027, 1, 31), "fr") == "31 janv. 2027"
+    assert formats.short_day(date(2027, 2, 1), "en") == "Feb 1, 2027"
+
+
+@pytest.mark.parametrize(
+    ("day", "said"),
+    [
+        (date(2027, 2, 1), "1er févr. 2027"),
+        (date(2027, 2, 11), "11 févr. 2027"),
+        (date(2027, 2, 21), "21 févr. 2027"),
+        (date(2027, 1, 1), "1er janv. 2027"),
+    ],
+)
+def test_the_first_of_a_month_is_an_ordinal_in_french(day: date, said: str) -> None:
+    """Banque de dépannage linguistique (OQLF), "date": only the first day is an ordinal; memory."""
+    assert formats.short_day(day, "fr") == said
 
 
 def test_a_list_ends_with_and() -> None:

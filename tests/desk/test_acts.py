@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from html import unescape
 from typing import Any
 
 import pytest
@@ -20,6 +21,7 @@ from quarterday.core.file.records import (
     ReviewSigned,
 )
 from quarterday.people import limits
+from quarterday.people.models import Person
 from quarterday.store import ledger
 
 F = f"/files/{FLAGSHIP}/"
@@ -103,6 +105,42 @@ def test_a_decision_that_is_not_whole_is_refused_and_comes_back_as_typed(
     assert answer.status_code == 422
     assert "A long sentence they said." in told(answer)
     assert ledger.load(FLAGSHIP).all(Decision) == ()
+
+
+@pytest.mark.parametrize(
+    ("language", "box", "answer"),
+    [("en", '"Who said so" was left empty', "take it"), ("fr", "« Qui l'a dit »", "accepter")],
+)
+def test_an_empty_box_is_named_and_what_was_chosen_is_told_in_words(
+    language: str, box: str, answer: str, book: None, signed_in: As
+) -> None:
+    """No code of ours stands on the page: the question's id is nothing that a person typed."""
+    browser = signed_in("ann")
+    question = first(browser, "decide")
+    Person.objects.update(language=language)
+    refused = post(browser, "decide", question=question, answer="take-it", by=" ", on="2026-11-24")
+    page = unescape(told(refused)).replace("\u00a0", " ")
+    assert refused.status_code == 422
+    assert box in page
+    assert f'<dd class="pre">{answer}</dd>' in page
+    assert "take-it" not in page
+    assert question not in page
+
+
+@pytest.mark.parametrize(
+    ("act", "form", "box"),
+    [
+        ("note", {"text": " "}, "Note"),
+        ("payment", {"plan": "at-once", "by": " ", "on": "2026-11-24"}, "Who said so"),
+        ("deliver", {"to": " ", "way": "post", "language": "en", "on": "2026-11-24"}, "To whom"),
+    ],
+)
+def test_every_act_names_the_box_that_was_left_empty(
+    act: str, form: dict[str, str], box: str, book: None, signed_in: As
+) -> None:
+    answer = post(signed_in("ann"), act, **form)
+    assert answer.status_code == 422
+    assert f'"{box}" was left empty' in unescape(told(answer))
 
 
 def test_a_second_decision_by_somebody_who_has_not_seen_the_first_is_a_conflict(

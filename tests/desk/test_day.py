@@ -12,11 +12,13 @@ from icalendar import Calendar
 from tests.desk.conftest import DAY, FLAGSHIP, OTHER, As
 
 from quarterday.catalogue.load import reference
+from quarterday.catalogue.speech import Speech
 from quarterday.core.dates import Period
 from quarterday.core.diary.diary import diary
 from quarterday.core.file.records import FormReturned, Organisation, Record, RequestSent
 from quarterday.core.review.case import Case
 from quarterday.core.review.state import came_back, renewal_at_work, state
+from quarterday.core.words import words
 from quarterday.invent.book import make_book
 from quarterday.office import standings
 from quarterday.people import limits
@@ -183,6 +185,37 @@ def test_whatever_is_asked_gets_a_page(query: str, book: None, signed_in: As) ->
 
 def test_a_search_for_a_percent_sign_finds_no_name_without_one(book: None, signed_in: As) -> None:
     assert "Nothing fits" in signed_in("ann").get("/?q=%25&from=&until=").content.decode()
+
+
+@pytest.mark.parametrize("htmx", [{}, {"HX-Request": "true"}])
+def test_a_diary_whose_search_fits_nothing_does_not_say_that_nothing_is_late(
+    htmx: dict[str, str], book: None, signed_in: As
+) -> None:
+    browser = signed_in("ann")
+    whole = browser.get("/diary/", headers=htmx).content.decode()
+    none = browser.get("/diary/?q=%25", headers=htmx).content.decode()
+    assert "late" in whole
+    assert "No step fits" in none
+    assert "Nothing is late" not in none
+    assert 'href="/diary/"' in none.partition('id="say"')[2]
+
+
+@pytest.mark.parametrize(
+    ("late", "week", "en", "fr"),
+    [
+        (0, 0, "Nothing is late, nothing due within a week",
+         "Rien n'est en retard, rien n'est dû d'ici une semaine"),
+        (1, 1, "One step is late, 1 due within a week",
+         "Une étape est en retard, 1 est due d'ici une semaine"),
+        (30, 17, "30 steps are late, 17 due within a week",
+         "30 étapes sont en retard, 17 dues d'ici une semaine"),
+    ],
+)  # fmt: skip
+def test_the_diary_says_in_its_heading_how_much_is_due(
+    late: int, week: int, en: str, fr: str
+) -> None:
+    said = words("desk-diary-title", late=late, week=week)
+    assert [Speech(reference(), language).say(said) for language in ("en", "fr")] == [en, fr]
 
 
 def test_the_search_knows_no_accents_and_no_capitals(book: None, signed_in: As) -> None:

@@ -10,8 +10,10 @@ from django.test import Client
 from tests.desk.conftest import FLAGSHIP, As
 
 from quarterday.catalogue.load import reference
+from quarterday.catalogue.speech import Speech
 from quarterday.core.file.layout import SHEETS
 from quarterday.core.file.records import Building, Claim, Contact, Note, Record, Terms
+from quarterday.core.words import Term
 from quarterday.invent.demo.book import demo_book
 from quarterday.office import forms
 from quarterday.store import ledger
@@ -205,10 +207,14 @@ def test_a_coverage_of_the_offer_is_edited_added_and_taken_out(book: None, signe
         return next(t for t in ledger.load(FLAGSHIP).all(Terms) if t.stage == "offered")
 
     before = offered().coverages
+    named = Speech(reference(), "en").say(Term("coverage", before[0].coverage))
+    title = f"coverage {named}, terms offered, from January 15, 2027"
+    assert f"<h1>Edit: {title}, file {FLAGSHIP}</h1>" in browser.get(first).content.decode()
     assert browser.post(first, form_of(browser, first, limit="1,000,000")).status_code == 302
     assert offered().coverages[0].limit == Decimal("1000000.00")
     assert offered().coverages[1:] == before[1:]
     new = f"{F}terms/?{query}"
+    assert "<h1>New: coverage, terms offered, from" in browser.get(new).content.decode()
     form = form_of(browser, new, coverage="earthquake", limit="5000")
     assert browser.post(new, form).status_code == 302
     assert offered().coverages[-1].coverage == "earthquake"

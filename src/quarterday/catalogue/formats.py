@@ -87,14 +87,17 @@ def number(value: Decimal | int, language: str, decimals: int = _MOST_DECIMALS) 
 @lru_cache(maxsize=_KEPT)
 def day(when: date, language: str) -> str:
     """Return a date in full; the first of a month is "1er" in French."""
-    text = format_date(when, "long", locale=locale(language))
-    return text.replace("1 ", "1er ", 1) if language == "fr" and when.day == 1 else text
+    return _first(format_date(when, "long", locale=locale(language)), when, language)
 
 
 @lru_cache(maxsize=_KEPT)
 def short_day(when: date, language: str) -> str:
-    """Return a date as short as its language writes it."""
-    return format_date(when, "medium", locale=locale(language))
+    """Return a date as short as its language writes it; "1er" as in full."""
+    return _first(format_date(when, "medium", locale=locale(language)), when, language)
+
+
+def _first(text: str, when: date, language: str) -> str:
+    return text.replace("1 ", "1er ", 1) if language == "fr" and when.day == 1 else text
 
 
 def listing(items: Sequence[str], language: str) -> str:

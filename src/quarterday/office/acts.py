@@ -85,7 +85,9 @@ def set_aside(
     """Set a finding aside for this renewal, for a reason; Trouble without one."""
     if not any(found.id == finding for found in done.findings):
         raise Trouble(words("acts-no-finding", finding=finding[:80]))
-    record = made(FindingSetAside, renewal=done.renewal, finding=finding, reason=_said(reason))
+    record = made(
+        FindingSetAside, renewal=done.renewal, finding=finding, reason=_said("reason", reason)
+    )
     return _add(person, file, "set-aside", record, seen)
 
 
@@ -120,7 +122,7 @@ def decide(  # noqa: PLR0913 - a decision has these parts
     if question not in questions(file, done):
         raise Trouble(words("acts-no-finding", finding=question[:80]))
     record = made(Decision, renewal=done.renewal, question=question, answer=answer,
-                   decided_on=on, by=_said(by), words=said.strip() or None)  # fmt: skip
+                   decided_on=on, by=_said("by", by), words=said.strip() or None)  # fmt: skip
     return _add(person, file, "decide", record, seen)
 
 
@@ -141,14 +143,14 @@ def choose_payment(
     wrong = check_offered(plan, terms, file.organisation.province, reference_in_use())
     if wrong is not None:
         raise Trouble(wrong)
-    record = made(PaymentChoice, renewal=done.renewal, plan=_said(plan), chosen_on=on,
-                   by=_said(by))  # fmt: skip
+    record = made(PaymentChoice, renewal=done.renewal, plan=plan, chosen_on=on,
+                   by=_said("by", by))  # fmt: skip
     return _add(person, file, "choose-payment", record, seen)
 
 
 def note(person: Person, file: File, text: str, seen: int) -> tuple[Entry, ...]:
     """Keep something in somebody's own words; the same words sent twice are kept once."""
-    said = _said(text)
+    said = _said("text", text)
     later = (n for n in file.all(Note) if file.entry_of(n).seq > seen)
     if any((n.text, file.entry_of(n).by) == (said, person.signed) for n in later):
         return ()
@@ -156,7 +158,8 @@ def note(person: Person, file: File, text: str, seen: int) -> tuple[Entry, ...]:
     return _add(person, file, "note", made(Note, id=str(number), text=said), seen)
 
 
-def _said(text: str) -> str:
+def _said(field: str, text: str) -> str:
+    """Return what was typed; Trouble that names the form's field when nothing was."""
     if not text.strip():
-        raise Trouble(words("acts-empty"))
+        raise Trouble(words("acts-empty", what=words(f"typed-{field}")))
     return text.strip()

@@ -72,7 +72,7 @@ def bind(  # noqa: PLR0913 - a binder has these parts
     if on > today:
         raise Trouble(words("acts-future", day=on))
     if not insurer_person.strip():
-        raise Trouble(words("acts-empty"))
+        raise Trouble(words("acts-empty", what=words("desk-bind-by")))
     record = made(
         Bound, renewal=found.offered.start, bound_on=on, by=insurer_person.strip(),
         binder=number.strip() or None, words=said.strip() or None,

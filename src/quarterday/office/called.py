@@ -102,7 +102,7 @@ def called(record: Record, names: Names) -> Spoken:  # noqa: C901, PLR0911, PLR0
     """Return what a record is called beside its kind; nothing when there is one of the kind."""
     match record:
         case Terms():
-            return words("called-terms", stage=Term("stage", record.stage), day=record.start)
+            return words("called-terms", stage=record.stage, day=record.start)
         case Decision():
             return question_told(record.question, names.findings)
         case FindingSetAside():

@@ -6,6 +6,7 @@ recorded at once after; until then a mark outside the ledger holds a second one 
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from typing import Literal, get_args
@@ -42,6 +43,16 @@ class Letter:
         """Return it with a subject and words of one's own; None keeps those that it has."""
         subject = self.subject if subject is None else subject
         return replace(self, subject=subject, words=self.words if text is None else text)
+
+
+_LETTER = {"to": "typed-to", "subject": "typed-subject", "words": "typed-message"}
+
+
+def check_whole(letter: Letter, fields: Iterable[str] = tuple(_LETTER)) -> None:
+    """Raise Trouble that names the first of a letter's fields that was left empty."""
+    for field in fields:
+        if not getattr(letter, field).strip():
+            raise Trouble(words("acts-empty", what=words(_LETTER[field])))
 
 
 def usual_letter(
@@ -129,8 +140,7 @@ def send(  # noqa: PLR0913 - a message has these parts
         delivered_on=on, address=mailing.address(letter.address), subject=letter.subject,
         message=letter.words, attachments=(document,),
     )  # fmt: skip
-    if not (letter.to.strip() and letter.subject.strip() and letter.words.strip()):
-        raise Trouble(words("acts-empty"))
+    check_whole(letter)
     _not_twice(file, record, seen)
     mark = underway.begun(id, record.key, record.to)
     try:
@@ -179,6 +189,6 @@ def came_back(id: str, key: str, *, why: str, on: date, today: date, by: str) ->
     if on > today:
         raise Trouble(words("acts-future", day=on))
     if not why.strip():
-        raise Trouble(words("acts-empty"))
+        raise Trouble(words("acts-empty", what=words("typed-why")))
     record = made(Delivery, **{**dict(sent), "came_back_on": on, "came_back": why})
     return _recorded(id, record, by, "came-back")

@@ -39,7 +39,7 @@ from quarterday.intake.tablefiles.plainfiles import csv_bytes
 from quarterday.intake.tablefiles.table import of_rows
 from quarterday.office import mailing, underway
 from quarterday.office.called import question_told
-from quarterday.office.delivering import Letter
+from quarterday.office.delivering import Letter, check_whole
 from quarterday.office.trouble import Moved as Changed
 from quarterday.office.trouble import Trouble, made
 from quarterday.papers.brokerage import Brokerage
@@ -203,8 +203,7 @@ def mail(
     recorded.
     """
     to = mailing.address(letter.address)
-    if not (letter.subject.strip() and letter.words.strip()):
-        raise Trouble(words("acts-empty"))
+    check_whole(letter, ("subject", "words"))
     sent = replace(letter, to=prepared.request.terms.insurer or "–", address=to)
     key = f"request/{prepared.request.term.start}/{prepared.request.number}"
     mark = underway.begun(prepared.request.file, key, to)

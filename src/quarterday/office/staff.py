@@ -84,7 +84,7 @@ def _grant(person: Person, grants: Mapping[str, str]) -> None:
 
 def _check(name: str, email: str, language: str, grants: Mapping[str, str]) -> None:
     if not name.strip() or len(name) > 300:  # noqa: PLR2004 - as long as the table keeps
-        raise Trouble(words("acts-empty"))
+        raise Trouble(words("acts-empty", what=words("typed-name")))
     try:
         validate_email(email.strip())
     except ValidationError:

@@ -8,6 +8,9 @@ from typing import TYPE_CHECKING, Any
 from quarterday.catalogue.speech import Speech
 from quarterday.core.words import Term, Words, words
 
+_CHOSEN = ("answer", "language", "way")  # fields whose values are names of a catalogue
+_KEYS = frozenset({"question", "finding"})  # fields that hold a key nobody typed
+
 if TYPE_CHECKING:  # it needs a store, which the sentences do not
     from quarterday.store.conflict import Conflict
 
@@ -55,7 +58,7 @@ def typed_told(fields: Iterable[tuple[str, str]], speech: Speech) -> list[tuple[
         for name, text in fields
         if text.strip() and speech.can_say(f"typed-{name}")
     ] + [
-        (field_name(name, speech), text)
+        (field_name(name, speech), _chosen(name, text, speech))
         for name, text in fields
         if text.strip() and _is_field(name, speech)
     ]
@@ -64,7 +67,17 @@ def typed_told(fields: Iterable[tuple[str, str]], speech: Speech) -> list[tuple[
 def _is_field(name: str, speech: Speech) -> bool:
     """Tell whether a form's field is a field of a record, with a name of its own."""
     plain = name.replace("_", "-")
-    return not speech.can_say(f"typed-{name}") and speech.can_say(f"field-{plain}")
+    return (
+        name not in _KEYS
+        and not speech.can_say(f"typed-{name}")
+        and speech.can_say(f"field-{plain}")
+    )
+
+
+def _chosen(name: str, text: str, speech: Speech) -> str:
+    """Return a value that was chosen from a list as the list showed it."""
+    id = f"{name}-{text}"
+    return speech.say(words(id)) if name in _CHOSEN and speech.can_say(id) else text
 
 
 def field_name(path: str, speech: Speech) -> str:

@@ -163,6 +163,20 @@ def test_a_ratio_above_the_premium_fills_the_bar_and_leaves_nothing() -> None:
     assert rows(found)[0]["capped_ratio"] == Decimal("1.1000")
 
 
+def test_a_year_without_claims_is_told_as_none_and_joined_as_each_language_does() -> None:
+    """CLDR counts 0 as one in French, so that "un sinistre" would stand for none."""
+    sums = Sums(years={"2025": Experience(8, 0, 40_000_00), "2026": Experience(8, 1, 60_000_00,
+                                                                               20_000_00, 20_000_00)})  # fmt: skip
+    pictures = {
+        language: TOPICS["years"](teller(language), sums).chart for language in ("en", "fr")
+    }
+    assert pictures["fr"]
+    assert pictures["en"]
+    assert "2025 : 0 %, aucun sinistre" in pictures["fr"].alt.replace("\u00a0", " ")
+    assert "2026 : 33 %, un sinistre" in pictures["fr"].alt.replace("\u00a0", " ")
+    assert "2025: 0%, 0 claims" in pictures["en"].alt
+
+
 def test_years_are_told_newest_first_and_as_years() -> None:
     found = topic("years")
     assert [row["year"] for row in rows(found)] == [2026, 2025]

@@ -64,7 +64,7 @@ def deliver(request: HttpRequest, file: str, sent: inputs.DeliverySent) -> dict[
     person = asked(request).person
     access.open_file(person, file, "deliver")
     if not sent.to.strip():
-        raise Trouble(words("acts-empty"))
+        raise Trouble(words("acts-empty", what=words("typed-to")))
     if sent.on > today():
         raise Trouble(words("acts-future", day=sent.on))
     done = delivering.deliver(

@@ -45,6 +45,7 @@ def diary(request: DeskRequest) -> HttpResponse:
         "only": ONLY,
         "who": WHO,
         "n": min(len(steps), MOST),
+        "narrowed": bool(narrowed.search or narrowed.broker or narrowed.only),
         "has_address": bool(request.person.feed),
         "address": request.session.pop("feed-shown", ""),
     }

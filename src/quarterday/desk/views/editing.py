@@ -106,7 +106,7 @@ def _form(  # noqa: PLR0913 - a form is made of these
     told: dict[str, Any] = {
         "file": held,
         "sheet": sheet,
-        "kind": _title(request, held, sheet, record),
+        "kind": _title(request, held, sheet, record, number),
         "section": SECTIONS.get(sheet.record.kind, "main"),
         "record": record,
         "number": number,
@@ -124,12 +124,32 @@ def _form(  # noqa: PLR0913 - a form is made of these
     return render(request, "desk/edit.html", told, status=status)
 
 
-def _title(request: DeskRequest, held: File, sheet: Sheet, record: Record | None) -> str:
-    """Return the kind of a record, with what this one is called when it is on file."""
+def _title(
+    request: DeskRequest, held: File, sheet: Sheet, record: Record | None, number: int | None
+) -> str:
+    """Return the kind of a record, with what this one is called when it is on file.
+
+    A line of terms comes first, by its coverage, and the terms that it is of after it.
+    """
     kind = request.speech.say(Term("record", sheet.record.kind))
     is_held = record is not None and (record.kind, record.key) in held.held
     called = called_told(record, names_of(held), request.speech) if record and is_held else ""
-    return f"{kind} {called}".strip()
+    whole = f"{kind} {called}".strip()
+    line = _line(request, sheet, record, number)
+    return f"{line}, {whole}" if line else whole
+
+
+def _line(
+    request: DeskRequest, sheet: Sheet, terms: Record | None, number: int | None
+) -> str:  # fmt: skip
+    """Return what a line of terms is called: its sheet's kind, and its coverage when it has one."""
+    if not sheet.part or not isinstance(terms, Terms):
+        return ""
+    said = request.speech.say(Term("line", sheet.part))
+    lines = forms.part_of(terms, sheet)
+    coverage = "" if number is None else getattr(lines[number], "coverage", "")
+    known = coverage in reference_in_use().coverages
+    return f"{said} {request.speech.say(Term('coverage', coverage))}" if known else said
 
 
 def _part(request: DeskRequest, file: str) -> tuple[File, Sheet, Terms, int | None]:

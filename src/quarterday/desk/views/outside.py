@@ -31,7 +31,7 @@ def certify(request: DeskRequest, file: str) -> HttpResponse:
     name, address, purpose = (text(request, n).strip() for n in ("name", "address", "purpose"))
     holder = text(request, "holder").strip() or (certifying.short_name(name) if name else "")
     if not holder:
-        raise Trouble(words("acts-empty"))
+        raise Trouble(words("acts-empty", what=words("typed-name")))
     told = certifying.Stranger(name or None, address or None, purpose or None)
     made = certifying.asked(
         held, holder, told, brokerage(), Speech(reference_in_use(), language),

@@ -55,7 +55,7 @@ def deliver(request: DeskRequest, file: str) -> HttpResponse:
     access.open_file(request.person, file, "deliver")
     to, way = text(request, "to").strip(), text(request, "way")
     if not to:
-        raise Trouble(words("acts-empty"))
+        raise Trouble(words("acts-empty", what=words("typed-to")))
     if way not in {"e-mail", "post", "by hand", "room"}:
         raise Trouble(words("acts-not-possible"))
     on = day(request, "on")

@@ -7,8 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
-from babel.dates import format_date
-
+from quarterday.catalogue.formats import short_day
 from quarterday.catalogue.speech import Speech
 from quarterday.core.book.adds import CURRENCY
 from quarterday.core.book.sums import Sums, dollars
@@ -64,7 +63,7 @@ class Teller:
 
     def day(self, day: date) -> str:
         """Return a date as short as its language writes it."""
-        return format_date(day, "medium", locale=self.speech.locale)
+        return short_day(day, self.speech.language)
 
     def count(self, number: int) -> str:
         """Return a whole number in words."""
@@ -122,7 +121,7 @@ def chart(tell: Teller, id: str, message: str, keys: Keys, bars: Sequence[Bar]) 
     if not seen:
         return None
     title = tell.say(f"book-{id}-chart")
-    told = "; ".join(f"{label}: {note}" for label, note, _ in seen)
+    told = "; ".join(tell.speech.named(label, note) for label, note, _ in seen)
     alt = tell.say("book-alternative", title=title, message=message, rows=told)
     named = [Key(tone, tell.say(f"book-key-{part}")) for tone, part in keys]
     parts = [(label, note, [Decimal(max(n, 0)) for n in amounts]) for label, note, amounts in seen]

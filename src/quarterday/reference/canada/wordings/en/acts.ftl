@@ -145,6 +145,11 @@ desk-ask-was = Stands
 desk-ask-now = Asked for
 desk-ask-since = Since
 desk-ask-letter = The letter, to be sent:
+desk-ask-pdf = { $language ->
+    [fr] French PDF
+   *[en] English PDF
+}
+desk-ask-nothing-next = Record what the leaders decided, or change the file: the next request asks for that.
 desk-ask-sent = It went out
 desk-ask-sent-about = Send the letter the way the insurer takes it. Then record it here: the next request starts where this one ends.
 desk-ask-language = Language of the letter
@@ -232,6 +237,7 @@ desk-compare-losses = The same losses under both
 desk-compare-losses-about = What the organisation itself would bear of each loss of the library, sized to this account.
 desk-compare-versions = { $n ->
     [one] The one version on file
+    [2] Both versions side by side
    *[other] All { $n } versions side by side
 }
 desk-loss = Loss
@@ -276,7 +282,12 @@ desk-done-undo = The entry is taken back. What stood before counts again.
 
 ## What records are called
 
-called-terms = { $stage }, from { $day }
+called-terms = { $stage ->
+    [requested] requested
+    [offered] offered
+    [issued] issued
+   *[expiring] expiring
+}, from { $day }
 called-number = number { $n }
 called-package = { $language }, version { $version }
 

@@ -153,7 +153,10 @@ desk-diary-title = { $late ->
     [0] Nothing is late
     [one] One step is late
    *[other] { $late } steps are late
-}, { $week } due within a week
+}, { $week ->
+    [0] nothing due
+   *[other] { $week } due
+} within a week
 desk-diary-late = Late
 desk-diary-week = Within a week
 desk-diary-later = Later
@@ -168,6 +171,8 @@ desk-steps = { $n ->
 }
 desk-steps-more = There are more. Search or choose a broker to see them.
 desk-steps-none = Nothing is due in the next two months.
+desk-diary-none = No step fits
+desk-steps-all = Show every step
 desk-feed = In your own calendar
 desk-feed-about = A calendar program can show the diary. Its address is secret: who has it can read the names and dates. A new address stops the old one.
 desk-feed-once = Your address, shown once:
@@ -336,6 +341,7 @@ desk-payment = Record how they pay
 desk-payment-plan = Plan
 desk-paid-by = Payment: { $plan }, said { $by } on { $day }.
 desk-notes = Notes
+desk-notes-none = Nobody has left a note.
 desk-note-new = New note
 desk-note-do = Keep the note
 desk-bare = The file does not say which organisation it is about, or when it renews. Add that, and it can be reviewed.
@@ -381,6 +387,8 @@ desk-entries = { $n ->
     [one] { $n } entry
    *[other] { $n } entries
 }
+desk-entries-none = Nothing of this kind was on record by then.
+desk-entries-all = Show the whole history
 desk-entries-left = The { $n } before these are not shown. Choose a kind or an earlier day.
 desk-changes = { $n ->
     [one] One field
@@ -483,7 +491,7 @@ acts-keeps-organisation = The organisation itself cannot be taken back. Edit it 
 acts-no-finding = The review has no finding "{ $finding }" any more. Load the page again.
 acts-future = { $day } is still to come. Give a day that has been.
 acts-no-day = "{ $text }" is not a day. Write it like 2026-11-25.
-acts-empty = Something that must be written was left empty. Go back and fill it in.
+acts-empty = "{ $what }" was left empty, and it is needed. Fill it in and try again.
 acts-not-possible = What was sent does not fit. Go back, load the page again, and try once more.
 acts-not-read = The review was not signed. Say that you have read it, then sign.
 acts-moved = { $file } was changed after you loaded its page, so the review was not signed. Read it again, then sign.

@@ -105,7 +105,7 @@ desk-forms-most = PDF, au plus { $most } mégaoctets
 desk-forms-read = Voir ce qu'il dit
 desk-forms-paper = Un formulaire sur papier
 desk-forms-paper-about = Saisissez ce qui y est écrit.
-desk-forms-came = Revenus jusqu'ici : { $n }
+desk-forms-came = Reçus jusqu'ici : { $n }
 desk-forms-none = Aucun formulaire n'est encore revenu.
 desk-forms-on = Reçu le
 desk-forms-by = Rempli par
@@ -145,6 +145,11 @@ desk-ask-was = En vigueur
 desk-ask-now = Demandé
 desk-ask-since = Depuis
 desk-ask-letter = La lettre à envoyer :
+desk-ask-pdf = { $language ->
+    [fr] PDF français
+   *[en] PDF anglais
+}
+desk-ask-nothing-next = Inscrivez ce que les dirigeants ont décidé, ou modifiez le dossier : la prochaine demande portera là-dessus.
 desk-ask-sent = Elle est partie
 desk-ask-sent-about = Envoyez la lettre comme l'assureur la reçoit. Inscrivez-la ensuite ici : la prochaine demande commence où celle-ci finit.
 desk-ask-language = Langue de la lettre
@@ -232,6 +237,7 @@ desk-compare-losses = Les mêmes sinistres sous les deux
 desk-compare-losses-about = Ce que l'organisme assumerait lui-même de chaque sinistre de la bibliothèque, à la taille de ce dossier.
 desk-compare-versions = { $n ->
     [one] La seule version au dossier
+    [2] Les deux versions côte à côte
    *[other] Les { $n } versions côte à côte
 }
 desk-loss = Sinistre
@@ -276,7 +282,12 @@ desk-done-undo = L'inscription est annulée. Ce qui valait avant vaut de nouveau
 
 ## Comment les fiches s'appellent
 
-called-terms = { $stage }, dès le { $day }
+called-terms = { $stage ->
+    [requested] demandées
+    [offered] offertes
+    [issued] émises
+   *[expiring] échéantes
+}, dès le { $day }
 called-number = numéro { $n }
 called-package = { $language }, version { $version }
 

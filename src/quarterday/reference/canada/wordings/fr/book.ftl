@@ -67,16 +67,19 @@ book-causes-message = L'eau a causé { $share } de ce qu'ont coûté { $claims -
    *[other] { $claims } sinistres
 } en { $years } ans : { $water } sur { $incurred }.
 book-years-message = { $year } a été l'année la plus coûteuse : { $amount } pour { $n ->
+    [0] aucun sinistre.
     [one] un sinistre.
    *[other] { $n } sinistres.
 }
 book-experience-none = Aucune prime inscrite à laquelle comparer les sinistres.
 book-experience-message = Les sinistres ont coûté { $share } de la prime de { $years } ans, chacun compté jusqu'à { $cap }.
 book-experience-largest = { $name }, où la prime est la plus forte : les sinistres en ont coûté { $share } ({ $claims ->
+    [0] aucun sinistre
     [one] un sinistre
    *[other] { $claims } sinistres
 }).
 book-experience-bar = { $share }, { $claims ->
+    [0] aucun sinistre
     [one] un sinistre
    *[other] { $claims } sinistres
 }

@@ -2,11 +2,13 @@
 
 claims-incurred-label = Coût des sinistres pour l'assureur du { $start } au { $end }
 claims-incurred-how = { $n ->
+    [0] Aucun sinistre.
     [one] Un sinistre : payé, plus réservé, moins récupéré.
    *[other] La somme de { $n } sinistres : payé, plus réservé, moins récupéré.
 }
 claims-ground-up-label = Montant des sinistres, franchises comprises, du { $start } au { $end }
 claims-ground-up-how = { $n ->
+    [0] Aucun sinistre.
     [one] Un sinistre, franchise comprise.
    *[other] La somme de { $n } sinistres, chacun avec sa franchise.
 }

@@ -153,7 +153,11 @@ desk-diary-title = { $late ->
     [0] Rien n'est en retard
     [one] Une étape est en retard
    *[other] { $late } étapes sont en retard
-}, { $week } dues d'ici une semaine
+}, { $week ->
+    [0] rien n'est dû
+    [one] { $week } est due
+   *[other] { $week } dues
+} d'ici une semaine
 desk-diary-late = En retard
 desk-diary-week = D'ici une semaine
 desk-diary-later = Plus tard
@@ -168,6 +172,8 @@ desk-steps = { $n ->
 }
 desk-steps-more = Il y en a d'autres. Cherchez ou choisissez un courtier pour les voir.
 desk-steps-none = Rien n'est dû d'ici deux mois.
+desk-diary-none = Aucune étape ne correspond
+desk-steps-all = Afficher toutes les étapes
 desk-feed = Dans votre propre calendrier
 desk-feed-about = Un logiciel de calendrier peut afficher l'agenda. Son adresse est secrète : qui l'a peut lire les noms et les dates. Une nouvelle adresse met fin à l'ancienne.
 desk-feed-once = Votre adresse, affichée une seule fois :
@@ -297,12 +303,12 @@ desk-incurred = Engagé
 desk-number = Numéro
 desk-file-people = Personnes
 desk-organisation = Organisme
-desk-contacts = Contacts
+desk-contacts = Personnes-ressources
 desk-role = Rôle
 desk-phone = Téléphone
 desk-confirmed = Confirmé
 desk-left = Parti
-desk-key = contact principal
+desk-key = principale
 desk-may-decide = Peut décider de
 desk-since = Depuis
 desk-ended = Terminé
@@ -336,6 +342,7 @@ desk-payment = Inscrire le mode de paiement
 desk-payment-plan = Mode
 desk-paid-by = Paiement : { $plan }, selon { $by }, le { $day }.
 desk-notes = Notes
+desk-notes-none = Personne n'a laissé de note.
 desk-note-new = Nouvelle note
 desk-note-do = Garder la note
 desk-bare = Le dossier ne dit pas de quel organisme il s'agit, ni quand il se renouvelle. Ajoutez-le et il pourra être examiné.
@@ -345,14 +352,14 @@ desk-add-valuation = Ajouter une évaluation
 desk-add-terms = Ajouter des conditions
 desk-add-coverage = ajouter une garantie
 desk-add-claim = Ajouter un sinistre
-desk-add-contact = Ajouter un contact
+desk-add-contact = Ajouter une personne-ressource
 desk-add-authority = Ajouter une personne autorisée
 desk-add-interest = Ajouter un prêteur ou un bailleur
 
 ## Modifier
 
 desk-edit = Modifier : { $kind }, dossier { $file }
-desk-edit-new = Nouveau : { $kind }, dossier { $file }
+desk-edit-new = Ajouter : { $kind }, dossier { $file }
 desk-edit-do = modifier
 desk-edit-of = Modifier { $what }
 desk-edit-faults = { $n ->
@@ -381,6 +388,8 @@ desk-entries = { $n ->
     [one] { $n } inscription
    *[other] { $n } inscriptions
 }
+desk-entries-none = Rien de ce genre n'était inscrit à ce moment.
+desk-entries-all = Afficher tout l'historique
 desk-entries-left = Les { $n } précédentes ne sont pas affichées. Choisissez un genre ou un jour plus ancien.
 desk-changes = { $n ->
     [one] Un champ
@@ -483,7 +492,7 @@ acts-keeps-organisation = L'organisme lui-même ne peut être retiré. Modifiez-
 acts-no-finding = L'examen n'a plus de constatation « { $finding } ». Rechargez la page.
 acts-future = Le { $day } n'est pas encore venu. Donnez un jour passé.
 acts-no-day = « { $text } » n'est pas un jour. Écrivez-le ainsi : 2026-11-25.
-acts-empty = Une case nécessaire est restée vide. Revenez en arrière et remplissez-la.
+acts-empty = La case « { $what } » est restée vide, et elle est nécessaire. Remplissez-la, puis essayez de nouveau.
 acts-not-possible = Ce qui a été envoyé ne convient pas. Revenez en arrière, rechargez la page et essayez de nouveau.
 acts-not-read = L'examen n'a pas été signé. Indiquez que vous l'avez lu, puis signez.
 acts-moved = Le dossier { $file } a changé après l'ouverture de sa page; l'examen n'a pas été signé. Relisez, puis signez.

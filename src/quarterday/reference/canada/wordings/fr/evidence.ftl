@@ -86,10 +86,12 @@ cli-request = { $path } : demande { $number } à { $insurer }, { $n ->
 }
 cli-request-not-recorded = Rien n'a été inscrit. Quand elle part, relancez avec --sent.
 cli-bordereau = { $n ->
+    [0] Aucune ligne
     [one] Une ligne
    *[other] { $n } lignes
 } dans { $paths }
 cli-exported = { $n ->
+    [0] Aucun dossier écrit
     [one] Un dossier écrit
    *[other] { $n } dossiers écrits
 } dans { $path }.

@@ -197,7 +197,19 @@ intake-not-accepted = Rien n'a été écrit : le classeur contient des lignes r
 
 ## Ce que ferait le chargement
 
-intake-summary = { $name } : { $new } nouveaux éléments, { $changed } modifiés, { $unchanged } inchangés, { $refused } refusés, { $asks } à accepter.
+intake-summary = { $name } : { $new ->
+    [one] { $new } nouvel élément
+   *[other] { $new } nouveaux éléments
+}, { $changed ->
+    [one] { $changed } modifié
+   *[other] { $changed } modifiés
+}, { $unchanged ->
+    [one] { $unchanged } inchangé
+   *[other] { $unchanged } inchangés
+}, { $refused ->
+    [one] { $refused } refusé
+   *[other] { $refused } refusés
+}, { $asks } à accepter.
 intake-new = { $account }, nouveau : { $records }.
 intake-new-rest = Et { $n } autres comptes, tous nouveaux : { $records }.
 intake-count = { $kind } ({ $count })
@@ -240,6 +252,10 @@ sheet-operations = activités
 sheet-buildings = bâtiments
 sheet-valuations = évaluations
 sheet-terms = conditions
+line-coverages = garantie
+line-premiums = prime
+line-totals = total
+line-options = option
 sheet-coverages = garanties
 sheet-premiums = primes
 sheet-totals = totaux

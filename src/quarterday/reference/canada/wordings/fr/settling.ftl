@@ -84,7 +84,7 @@ settling-step-waiting = { $what } : les { $hours } premières heures ne sont pas
 settling-step-depreciation = { $what } : { $part } de { $before } tient à l'usure et à l'âge et n'est pas payé. { $before } moins { $moved } = { $after }.
 settling-step-coinsurance = { $what } : { $insured } d'assurance pour { $required } exigés (règle proportionnelle). { $before } × { $share } = { $after }.
 settling-step-coinsurance-enough = { $what } : { $insured } d'assurance pour { $required } exigés (règle proportionnelle). C'est assez; rien n'est retranché.
-settling-step-coinsurance-agreed = { $what } : une valeur agréée tient le jour du sinistre; la règle proportionnelle ne s'applique pas.
+settling-step-coinsurance-agreed = { $what } : une valeur convenue tient le jour du sinistre; la règle proportionnelle ne s'applique pas.
 settling-step-coinsurance-small = { $what } : le sinistre est assez petit pour que la règle proportionnelle ne s'applique pas.
 settling-step-deductible = { $what } : { $before } moins la franchise (votre part) de { $amount } = { $after }.
 settling-step-deductible-in-part = { $what } : { $before } moins { $moved } de la franchise (votre part) de { $amount } = { $after }.
