@@ -165,8 +165,8 @@ def test_a_ratio_above_the_premium_fills_the_bar_and_leaves_nothing() -> None:
 
 def test_a_year_without_claims_is_told_as_none_and_joined_as_each_language_does() -> None:
     """CLDR counts 0 as one in French, so that "un sinistre" would stand for none."""
-    sums = Sums(years={"2025": Experience(8, 0, 40_000_00), "2026": Experience(8, 1, 60_000_00,
-                                                                               20_000_00, 20_000_00)})  # fmt: skip
+    one = Experience(8, 1, 60_000_00, 20_000_00, 20_000_00)
+    sums = Sums(years={"2025": Experience(8, 0, 40_000_00), "2026": one})
     pictures = {
         language: TOPICS["years"](teller(language), sums).chart for language in ("en", "fr")
     }
