@@ -295,7 +295,7 @@ THE_YEAR: Mapping[str, Scene] = {
     "pay-faults": Scene(f"{F}pay/", _press("form.fields button.main", am1="much")),
     "premium": Scene(f"{F}premium/"),
     "premium-open": Scene(f"{F}premium/?terms=expiring", _open_everything, "read-only"),
-    "send-not-signed": Scene(f"{F}send/", None, "owner"),
+    "send-not-signed": Scene(f"/files/{CHECKED}/send/", None, "owner"),
     "send": Scene(f"{B}send/", _open_everything, "owner"),
     "send-refused": Scene(f"{B}send/", _press("form.wider button.main", address="nobody"), "owner"),
     "decisions": Scene(f"{F}decisions/", _open_everything, "owner"),

@@ -80,7 +80,7 @@ claims-experience-means = Depuis le { $start }, votre prime au prix d'aujourd'hu
    *[other] { $n } sinistres
 }, les gros comptés en partie. Un assureur qui paie plus qu'il ne reçoit hausse le prix ou la franchise, la part que vous payez vous-même.
 claims-experience-todo = Dites-nous ce que vous avez changé depuis ces sinistres. C'est le meilleur argument pour un meilleur prix.
-claims-experience-reason = Les sinistres ont pris { $share } de la prime; la revue en parle à partir de { $most }.
+claims-experience-reason = Les sinistres ont pris { $share } de la prime; l'examen en parle à partir de { $most }.
 
 ## Reported late
 

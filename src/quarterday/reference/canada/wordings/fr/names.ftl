@@ -169,7 +169,7 @@ way-room = dans la salle des dirigeants
 ## States of a renewal
 
 state-gathering = collecte
-state-reviewing = en revue
+state-reviewing = en examen
 state-asked = demandé
 state-offered = offert
 state-with-leaders = chez les dirigeants
@@ -276,7 +276,7 @@ record-payment-choice = choix de paiement
 record-policy-checked = police vérifiée
 record-redaction = caviardage
 record-original-erased = document effacé
-record-review-signed = revue signée
+record-review-signed = examen signé
 kind-organisation = { record-organisation }
 kind-contact = { record-contact }
 kind-authority = { record-authority }
