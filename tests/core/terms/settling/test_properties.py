@@ -215,9 +215,26 @@ def test_a_higher_limit_never_pays_less(canada: Reference, version: Version, tol
 def test_a_larger_deductible_never_pays_more(
     canada: Reference, version: Version, told: Told
 ) -> None:
-    before = whole(settled(canada, version, told))
-    for more in bigger(more_deductible)(version):
+    """Where each counts; where only the highest does, a higher one can switch another off."""
+    each = {**version, "deductible_rule": "each"}
+    before = whole(settled(canada, each, told))
+    for more in bigger(more_deductible)(each):
         assert whole(settled(canada, more, told)) <= before
+
+
+def test_of_several_deductibles_a_higher_one_can_switch_a_smaller_one_off(
+    canada: Reference,
+) -> None:
+    """By hand: the building's limit of 1,000 hides its 700, and the contents' 250 falls away."""
+    told = [{"building@hall": "5000", "contents@hall": "1000"}]
+    contents = {"coverage": "contents", "limit": 5_000, "deductible": 250}
+    paid = {}
+    for deductible in (0, 700):
+        hall = {"coverage": "building", "location": "hall", "limit": 1_000,
+                "deductible": deductible}  # fmt: skip
+        version = {"lines": [hall, contents], "shared_limit": None, "deductible_rule": "highest"}
+        paid[deductible] = whole(settled(canada, version, told))
+    assert paid == {0: Decimal(1_750), 700: Decimal(2_000)}
 
 
 @often
