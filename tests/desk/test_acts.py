@@ -127,6 +127,17 @@ def test_an_empty_box_is_named_and_what_was_chosen_is_told_in_words(
     assert question not in page
 
 
+@pytest.mark.parametrize("strange", ["nobody-knows", "language", "\u00e9", "a" * 5000])
+def test_a_choice_that_is_none_comes_back_as_it_was_sent(
+    strange: str, book: None, signed_in: As
+) -> None:
+    browser = signed_in("ann")
+    form = {"question": first(browser, "decide"), "answer": strange, "on": "2026-11-24"}
+    answer = post(browser, "decide", **form, by="Board")
+    assert answer.status_code == 422
+    assert f'<dd class="pre">{strange}</dd>' in told(answer)
+
+
 @pytest.mark.parametrize(
     ("act", "form", "box"),
     [

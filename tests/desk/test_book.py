@@ -120,6 +120,16 @@ def test_filters_narrow_the_figures_to_the_files_that_fit(figures: None, signed_
     assert exported(browser, "values", "province=QC")[0]["province"] == "QC"
 
 
+def test_a_choice_that_no_file_fits_leads_back_to_the_whole_book(
+    figures: None, signed_in: As
+) -> None:
+    browser = signed_in("maria")
+    page = browser.get("/book/?first=2030-01").content.decode()
+    assert 'No file fits this choice. <a href="/book/">Show the whole book</a>' in page
+    assert 'class="topic"' not in page  # nothing is said of files that are not there
+    assert "No file fits" not in browser.get("/book/").content.decode()
+
+
 HOSTILE = (
     "first=2026-13", "last=x", "first=2027-01&last=2026-01", "broker=%00", "province=%27--",
      "broker=" + "x" * 900, "province=%E2%80%AEabc", "office=%00", "first=0000-00",

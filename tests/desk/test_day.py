@@ -91,7 +91,9 @@ def test_a_file_that_says_nothing_yet_is_listed_without_a_date(db: None, signed_
     ledger.append("NEW-1", [Draft("note", record.kind, "1", record.body(), Origin(way="person"))],
                   by="x", expected_seq=0)  # fmt: skip
     browser = signed_in("maria")
-    assert "NEW-1" in browser.get("/?from=&until=").content.decode()
+    page = browser.get("/?from=&until=").content.decode()
+    assert ">NEW-1</a>" in page
+    assert '<span class="id">NEW-1</span>' not in page  # said once, where there is no name
     assert "does not say which organisation" in browser.get("/files/NEW-1/").content.decode()
 
 

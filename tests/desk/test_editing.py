@@ -209,7 +209,10 @@ def test_a_coverage_of_the_offer_is_edited_added_and_taken_out(book: None, signe
     before = offered().coverages
     named = Speech(reference(), "en").say(Term("coverage", before[0].coverage))
     title = f"coverage {named}, terms offered, from January 15, 2027"
-    assert f"<h1>Edit: {title}, file {FLAGSHIP}</h1>" in browser.get(first).content.decode()
+    assert (
+        f'<h1>Edit: {title} <span class="id">{FLAGSHIP}</span></h1>'
+        in browser.get(first).content.decode()
+    )
     assert browser.post(first, form_of(browser, first, limit="1,000,000")).status_code == 302
     assert offered().coverages[0].limit == Decimal("1000000.00")
     assert offered().coverages[1:] == before[1:]

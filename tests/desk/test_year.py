@@ -242,7 +242,9 @@ def test_a_form_that_was_sent_belongs_to_who_sent_it(book: None, signed_in: As) 
 def test_a_form_on_paper_is_typed_in_and_names_who_typed(book: None, signed_in: As) -> None:
     browser = signed_in("ann")
     address = f"{F}forms/by-hand/contacts-form/"
-    asked = {one.name: text for one, text in browser.get(address).context["questions"]}
+    empty = browser.get(address)
+    assert "<h1>Type in a form: contacts and authorised people</h1>" in told(empty)
+    asked = {one.name: text for one, text in empty.context["questions"]}
     answers = {**asked, "contacts.treasurer.phone": "705-555-0188", "step": "read"}
     page = browser.post(address, answers)
     assert page.status_code == 200
@@ -506,7 +508,10 @@ def test_what_the_leaders_took_is_ticked_and_what_was_agreed_is_bound(
     (bound,) = ledger.load(FLAGSHIP).all(Bound)
     assert (bound.by, bound.accepted) == ("Ines Marlow", ("option/by-laws/*",))
     assert state(browser) == "bound"
-    assert "Ines Marlow" in told(browser.get(f"{F}bind/"))
+    said = told(browser.get(f"{F}bind/"))
+    assert "Ines Marlow" in said
+    assert "Binder B-77. In their words: &quot;By telephone.&quot;" in said
+    assert "Recorded by Ann" in said
 
 
 @pytest.mark.parametrize(

@@ -107,6 +107,12 @@ def of_language(id: str) -> Term:
     return Term("language", id)
 
 
+@register.filter
+def of_paper(id: str) -> Term:
+    """Return a paper's name, to be spoken."""
+    return Term("paper", id)
+
+
 @register.simple_tag(takes_context=True)
 def diary_step(context: Context, step: str) -> str:
     """Return what a step of the diary is called."""

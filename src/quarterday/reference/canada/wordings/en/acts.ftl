@@ -133,6 +133,7 @@ desk-form-kept = The form itself is kept as it came. What is refused stays refus
 desk-form-nothing = Nothing is asked in { $form } for this file today.
 desk-flat = A picture of a form
 desk-flat-about = Choose which form it is, and type in what is written on it. The picture is kept with your entry.
+desk-by-hand = Type in a form: { $form }
 desk-by-hand-about = Each field holds what would be printed in it. Change those where something else is written, and leave the others.
 desk-ask = Ask the insurer
 desk-ask-lead = Request { $number } to { $insurer } asks for { $n ->
@@ -205,6 +206,9 @@ desk-bound-by = { $by } bound it on { $day }, { $n ->
     [one] with one change beyond the offer.
    *[other] with { $n } changes beyond the offer.
 }
+desk-bound-binder = Binder { $binder }.
+desk-bound-words = In their words: "{ $words }"
+desk-bound-written = Recorded by { $by }.
 desk-check = Check the policy
 desk-check-bound = Compared with what { $by } bound on { $day }: the offer { $n ->
     [0] as it stood.

@@ -357,8 +357,8 @@ desk-add-interest = Add a lender or lessor
 
 ## Editing
 
-desk-edit = Edit: { $kind }, file { $file }
-desk-edit-new = New: { $kind }, file { $file }
+desk-edit = Edit: { $kind }
+desk-edit-new = New: { $kind }
 desk-edit-do = edit
 desk-edit-of = Edit { $what }
 desk-edit-faults = { $n ->

@@ -212,7 +212,7 @@ intake-part-line = { $part }, { $coverage }
 intake-line-at = { $line } (building { $location })
 intake-total-line = totals, { $of } { $where }
 intake-shared-limit = { $amount } for several coverages
-intake-name = name
+intake-name = Name
 intake-nothing = none
 
 ## The annotated copy

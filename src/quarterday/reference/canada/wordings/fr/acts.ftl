@@ -133,6 +133,7 @@ desk-form-kept = Le formulaire lui-même est conservé tel quel. Ce qui est refu
 desk-form-nothing = Rien n'est demandé dans { $form } pour ce dossier aujourd'hui.
 desk-flat = Une image d'un formulaire
 desk-flat-about = Choisissez de quel formulaire il s'agit, et saisissez ce qui y est écrit. L'image est conservée avec votre saisie.
+desk-by-hand = Saisir un formulaire : { $form }
 desk-by-hand-about = Chaque champ contient ce qui y serait imprimé. Changez ceux où autre chose est écrit, et laissez les autres.
 desk-ask = Demander à l'assureur
 desk-ask-lead = La demande { $number } à { $insurer } porte sur { $n ->
@@ -205,6 +206,9 @@ desk-bound-by = { $by } l'a liée le { $day }, { $n ->
     [one] avec un changement en plus de l'offre.
    *[other] avec { $n } changements en plus de l'offre.
 }
+desk-bound-binder = Note de couverture { $binder }.
+desk-bound-words = En ses mots : « { $words } »
+desk-bound-written = Inscrit par { $by }.
 desk-check = Vérifier la police
 desk-check-bound = Comparée à ce que { $by } a lié le { $day } : l'offre { $n ->
     [0] telle quelle.

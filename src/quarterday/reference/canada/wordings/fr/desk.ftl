@@ -358,8 +358,8 @@ desk-add-interest = Ajouter un prêteur ou un bailleur
 
 ## Modifier
 
-desk-edit = Modifier : { $kind }, dossier { $file }
-desk-edit-new = Ajouter : { $kind }, dossier { $file }
+desk-edit = Modifier : { $kind }
+desk-edit-new = Ajouter : { $kind }
 desk-edit-do = modifier
 desk-edit-of = Modifier { $what }
 desk-edit-faults = { $n ->

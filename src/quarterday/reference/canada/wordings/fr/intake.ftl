@@ -224,7 +224,7 @@ intake-part-line = { $part }, { $coverage }
 intake-line-at = { $line } (bâtiment { $location })
 intake-total-line = totaux, { $of } { $where }
 intake-shared-limit = { $amount } pour plusieurs garanties
-intake-name = nom
+intake-name = Nom
 intake-nothing = aucun
 
 ## La copie annotée

@@ -54,7 +54,7 @@ effect-tax-rate-how = Variation du taux de taxe × la moyenne de l'ancien et du 
 
 money-premium-moved-up-title = Votre prime augmente de { $change } ({ $share })
 money-premium-moved-down-title = Votre prime baisse de { $change } ({ $share })
-money-premium-moved-means = Elle passe de { $before } à { $after }, frais et taxe compris. L'élément le plus important, { $amount } : { $main }.
+money-premium-moved-means = Elle passe de { $before } à { $after }, frais et taxe compris. L'élément le plus important vaut { $amount }. { $main }.
 money-premium-moved-up-todo = Lisez la feuille « Ce qui a changé ». Avant de décider, demandez-nous d'expliquer tout ce qui vous surprend.
 money-premium-moved-down-todo = Lisez la feuille « Ce qui a changé ». Assurez-vous que rien d'utile n'a été retiré pour baisser le prix.
 

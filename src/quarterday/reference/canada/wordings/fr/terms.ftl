@@ -34,7 +34,7 @@ difference-added = { $case ->
    *[bare] nouvellement couvert
 }
 difference-dropped = { $case ->
-    [gone] n'est plus couvert (jusqu'ici jusqu'à { $before })
+    [gone] n'est plus couvert (jusqu'ici : { $before })
    *[bare] n'est plus couvert
 }
 difference-place = la garantie visait { $before } et vise maintenant { $after }
