@@ -18,6 +18,13 @@ from tests.desk.conftest import FLAGSHIP
 from quarterday.core.file.records import Decision, Note
 from quarterday.store import ledger
 
+PHONE = 320
+LEAST = 60  # pixels that a label is wide
+CUT_OFF = f"""() => [
+    ...[...document.querySelectorAll('.wide')].filter(e => e.scrollWidth > e.clientWidth + 1),
+    ...[...document.querySelectorAll('.why summary > span')].filter(
+        e => e.clientHeight > 0 && e.getBoundingClientRect().width < {LEAST}),
+].map(e => e.outerHTML.slice(0, 160))"""
 Shade = Literal["light", "dark"]
 LOOKS: tuple[tuple[int, Shade], ...] = (
     (1280, "light"), (1280, "dark"), (320, "light"), (320, "dark"),
@@ -58,8 +65,25 @@ def looked_at(page: Page) -> Iterator[tuple[str, Found]]:
 
 
 def too_wide(page: Page, width: int) -> Found:
+    """Return that a page scrolls sideways, and on a phone each table or label that is cut off."""
     wide = int(page.evaluate("document.documentElement.scrollWidth"))
-    return [("scrolls sideways", f"{wide} pixels")] if wide > width else []
+    found = [("scrolls sideways", f"{wide} pixels")] if wide > width else []
+    cut: list[str] = page.evaluate(CUT_OFF) if width == PHONE else []
+    return found + [("is cut off", html) for html in cut]
+
+
+def test_the_check_finds_a_table_that_a_phone_cuts_off_and_a_squeezed_label(enter: Enter) -> None:
+    page = enter("maria", width=PHONE)
+    page.goto(F)
+    page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)")
+    assert too_wide(page, PHONE) == []
+    page.evaluate("document.querySelectorAll('.cards').forEach(t => t.className = 'data')")
+    page.evaluate(
+        "document.querySelectorAll('.why summary > span').forEach(e => e.style.flex = '0 0 1ch')"
+    )
+    cut = [html for _, html in too_wide(page, PHONE)]
+    assert any("terms-h" in html for html in cut)
+    assert any(html.startswith("<span") for html in cut)
 
 
 def test_the_check_finds_what_is_wrong(enter: Enter) -> None:

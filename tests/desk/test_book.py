@@ -53,7 +53,7 @@ def test_the_manager_sees_every_topic_with_picture_table_and_words(
         for kind in KINDS:
             assert f"/book/export/{id}/{kind}/" in page
     assert page.count("<figure") == page.count("The picture in words") > 5
-    assert page.count('<table class="data figures"') == len(TOPICS)
+    assert page.count('<table class="data figures cards across"') == len(TOPICS)
 
 
 def test_each_sees_the_figures_of_their_offices_alone(

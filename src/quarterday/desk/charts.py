@@ -7,7 +7,7 @@ message and the numbers of a picture are its text alternative.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import Any
+from typing import Any, NamedTuple
 
 from django.utils.html import format_html, format_html_join
 from django.utils.safestring import SafeString
@@ -15,9 +15,31 @@ from django.utils.safestring import SafeString
 from quarterday.catalogue.speech import Speech
 from quarterday.core.words import Term, words
 
-WIDE, HIGH = 640, 220
-LEFT, TOP, RIGHT, BOTTOM = 92, 10, 150, 44
+HIGH, TOP, BOTTOM = 220, 10, 44
 Chart = Mapping[str, Any]
+
+
+class Frame(NamedTuple):
+    """How wide lines are drawn, and what is left of and right of them; in units of the picture."""
+
+    style: str
+    wide: int
+    left: int
+    right: int
+
+    @property
+    def end(self) -> int:
+        """Where the lines end and their names begin."""
+        return self.wide - self.right
+
+    def x(self, share: float) -> float:
+        """Return where a share of the time lies."""
+        return round(self.left + share * (self.end - self.left), 1)
+
+
+PAGE = Frame("lines", 640, 92, 150)
+PHONE = Frame("lines small-frame", 320, 76, 14)  # the names of the lines stand above it
+LEAST = 50  # units that a word in a picture takes
 
 
 def _figure(chart: Chart, body: SafeString, note: str | None = None) -> SafeString:
@@ -123,85 +145,108 @@ def bars(rows: Sequence[Mapping[str, Any]], speech: Speech) -> SafeString:
 
 
 def lines(chart: Chart, speech: Speech) -> SafeString:
-    """Return lines over time; what is projected is shaded, and each line is named at its end."""
-    projected = chart["projected"]
+    """Return lines over time; what is projected is shaded, and each line is named at its end.
+
+    Drawn twice, as words in a picture do not wrap: for a page and, narrower, for a telephone.
+    """
     drawn = format_html(
-        '<svg class="lines" viewBox="0 0 {} {}" role="img" aria-label="{}">{}{}{}{}</svg>',
-        WIDE,
+        "{}{}{}", _drawn(chart, PAGE), _line_keys(chart["series"]), _drawn(chart, PHONE)
+    )
+    return _figure(chart, format_html("{}{}", drawn, _in_words(chart, speech)))
+
+
+def _line_keys(series: Sequence[Mapping[str, Any]]) -> SafeString:
+    keys = format_html_join(
+        " ",
+        '<li><svg class="key" viewBox="0 0 24 12" aria-hidden="true" focusable="false">'
+        '<polyline class="l-{}" points="0,6 24,6"/></svg> {}</li>',
+        ((one["tone"], one["name"]) for one in sorted(series, key=lambda one: one["tone"])),
+    )
+    return format_html('<ul class="legend small-frame">{}</ul>', keys)
+
+
+def _drawn(chart: Chart, frame: Frame) -> SafeString:
+    projected = chart["projected"]
+    return format_html(
+        '<svg class="{}" viewBox="0 0 {} {}" role="img" aria-label="{}">{}{}{}{}{}</svg>',
+        frame.style,
+        frame.wide,
         HIGH,
         chart["alt"],
-        _projected(projected) if projected else "",
-        format_html_join("", *_ticks(chart["ticks"])),
-        format_html_join("", *_days(chart["days"])),
-        format_html_join("", *_series(chart["series"])),
+        _projected(projected, frame) if projected else "",
+        format_html_join("", *_ticks(chart["ticks"], frame)),
+        format_html_join("", *_days(chart["days"], frame)),
+        format_html_join("", *_series(chart["series"], frame)),
+        format_html_join("", *_names(chart["series"])) if frame is PAGE else "",
     )
-    body = format_html(
-        '<div class="wide" role="group" tabindex="0" aria-label="{}">{}</div>',
-        chart["title"],
-        drawn,
-    )
-    return _figure(chart, format_html("{}{}", body, _in_words(chart, speech)))
-
-
-def _x(share: float) -> float:
-    return round(LEFT + share * (WIDE - LEFT - RIGHT), 1)
 
 
 def _y(share: float) -> float:
     return round(TOP + (1 - share) * (HIGH - TOP - BOTTOM), 1)
 
 
-def _projected(mark: Mapping[str, Any]) -> SafeString:
-    at = _x(mark["at"])
+def _projected(mark: Mapping[str, Any], frame: Frame) -> SafeString:
+    at = frame.x(mark["at"])
+    has_room = frame.end - at > LEAST
     return format_html(
         '<rect class="shade" x="{}" y="{}" width="{}" height="{}"/>'
-        '<text class="small" x="{}" y="{}">{}</text>',
+        '<text class="small" x="{}" y="{}" text-anchor="{}">{}</text>',
         at,
         TOP,
-        round(WIDE - RIGHT - at, 1),
+        round(frame.end - at, 1),
         HIGH - TOP - BOTTOM,
-        at + 4,
+        at + 4 if has_room else frame.end - 4,
         HIGH - BOTTOM - 6,
+        "start" if has_room else "end",
         mark["label"],
     )
 
 
-def _ticks(ticks: Sequence[Mapping[str, Any]]) -> tuple[str, list[tuple[Any, ...]]]:
+def _ticks(ticks: Sequence[Mapping[str, Any]], frame: Frame) -> tuple[str, list[tuple[Any, ...]]]:
     form = (
         '<line class="rule" x1="{}" x2="{}" y1="{}" y2="{}"/>'
         '<text class="axis" x="{}" y="{}" text-anchor="end">{}</text>'
     )
+    left = frame.left
     return form, [
-        (LEFT, WIDE - RIGHT, _y(t["at"]), _y(t["at"]), LEFT - 6, _y(t["at"]) + 4, t["label"])
+        (left, frame.end, _y(t["at"]), _y(t["at"]), left - 6, _y(t["at"]) + 4, t["label"])
         for t in ticks
     ]
 
 
-def _days(days: Sequence[Mapping[str, Any]]) -> tuple[str, list[tuple[Any, ...]]]:
-    """Return the marks of the days."""
+def _days(days: Sequence[Mapping[str, Any]], frame: Frame) -> tuple[str, list[tuple[Any, ...]]]:
+    """Return the marks of the days, their names beside each other."""
     form = (
         '<line class="day" x1="{}" x2="{}" y1="{}" y2="{}"/>'
         '<text class="axis" x="{}" y="{}" text-anchor="{}">{}</text>'
         '<text class="axis" x="{}" y="{}" text-anchor="{}">{}</text>'
     )
+    marks = [frame.x(day["at"]) for day in days]
     found = []
-    for day in days:
-        x, end = _x(day["at"]), "start" if day["at"] < 0.05 else "middle"  # noqa: PLR2004 - a share
+    for day, x, after in zip(days, marks, [*marks[1:], float("inf")], strict=True):
+        at, end = _named_at(x, after, frame)
         first, _, second = day["label"].partition("\n")
         y = HIGH - BOTTOM + 15
-        found.append((x, x, TOP, HIGH - BOTTOM, x, y, end, first, x, y + 14, end, second))
+        found.append((x, x, TOP, HIGH - BOTTOM, at, y, end, first, at, y + 14, end, second))
     return form, found
 
 
-def _series(series: Sequence[Mapping[str, Any]]) -> tuple[str, list[tuple[Any, ...]]]:
-    form = '<polyline class="l-{}" points="{}"/><text class="label" x="{}" y="{}">{}</text>'
+def _named_at(x: float, after: float, frame: Frame) -> tuple[float, str]:
+    """Return where the name of a mark stands: around it, or beside it where there is no room."""
+    if x - LEAST / 2 < frame.left:
+        return x, "start"
+    if x + LEAST / 2 > frame.wide:
+        return frame.wide, "end"
+    return x, "end" if after - x < LEAST else "middle"
+
+
+def _series(series: Sequence[Mapping[str, Any]], frame: Frame) -> tuple[str, list[tuple[Any, ...]]]:
+    form = '<polyline class="l-{}" points="{}"/>'
     return form, [
-        (
-            one["tone"],
-            " ".join(f"{_x(x)},{_y(y)}" for x, y in one["points"]),
-            WIDE - RIGHT + 6,
-            _y(one["label_at"]) + 4,
-            one["name"],
-        )
-        for one in series
+        (one["tone"], " ".join(f"{frame.x(x)},{_y(y)}" for x, y in one["points"])) for one in series
     ]
+
+
+def _names(series: Sequence[Mapping[str, Any]]) -> tuple[str, list[tuple[Any, ...]]]:
+    form = '<text class="label" x="{}" y="{}">{}</text>'
+    return form, [(PAGE.end + 6, _y(one["label_at"]) + 4, one["name"]) for one in series]

@@ -85,7 +85,9 @@ def name(context: Context, catalogue: str, id: str) -> str:
 
 @register.filter
 def get(held: Any, key: Any) -> Any:  # noqa: ANN401 - a mapping's own types
-    """Return what a mapping holds under a key; None when nothing."""
+    """Return what a mapping holds under a key, or a sequence at a place; None when nothing."""
+    if isinstance(held, Sequence):
+        return held[key] if key < len(held) else None
     return held.get(key) if held is not None else None
 
 
