@@ -146,7 +146,7 @@ def test_the_insurer_is_asked_for_what_was_changed(book: None, program: As) -> N
     assert change(program("ann"), seq(), area_m2="812").status_code == 200
     ready = program("rhea").get(f"{FILE}/request")
     assert ready.status_code == 200, ready.content
-    sent = program("ann").post(f"{FILE}/requests", {"language": "fr"})
+    sent = program("ann").post(f"{FILE}/requests", {"language": "fr", "seen": seq()})
     assert sent.status_code == 200, sent.content
     assert sent.json()["request"]["changes"] == ready.json()["changes"]
     assert sent.json()["entries"][0]["kind"] == "request sent"

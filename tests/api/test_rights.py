@@ -82,7 +82,7 @@ MATRIX: dict[str, tuple[str, Any, dict[str, str]]] = {
                        {**SEEN, "language": "en", "to": "Lou", "way": "post",
                         "on": "2026-11-20"}, DOES),
     "papers.request_ready": (f"/files/{FLAGSHIP}/request", None, SEES),
-    "papers.request_sent": (f"/files/{FLAGSHIP}/requests", {"language": "en"}, DOES),
+    "papers.request_sent": (f"/files/{FLAGSHIP}/requests", {**SEEN, "language": "en"}, DOES),
     "papers.request_mailed": (f"/files/{FLAGSHIP}/requests/messages",
                               {**SEEN, "address": "changes@larkmoor.example.org"}, DOES),
     "forms.send": ("/forms", b"%PDF-1.7 no form", LOADS),

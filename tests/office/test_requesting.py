@@ -20,7 +20,7 @@ from quarterday.catalogue.load import reference
 from quarterday.core.dates import Period
 from quarterday.core.file.records import Building, Decision, RequestSent
 from quarterday.invent.demo.book import HERE as DEMO_DATA
-from quarterday.office import bordereau, requesting
+from quarterday.office import bordereau, requesting, undoing
 from quarterday.office.brand import FILE_NAME, brokerage
 from quarterday.office.requesting import Prepared
 from quarterday.office.trouble import Trouble
@@ -71,7 +71,7 @@ def test_only_what_came_after_the_last_request_is_asked_again(changed: str) -> N
     write(changed, Building.model_validate({**dict(hall), "sump_pump": True, "roof_year": 2025}))
     made = prepared(changed)
     assert made.request.number == 2
-    assert ("building", "roof_year", "2024", "2025") in asked(made)
+    assert ("building", "roof_year", "2021", "2025") in asked(made)
     assert not any(kind == "terms" for kind, *_ in asked(made))
 
 
@@ -117,6 +117,74 @@ def test_what_a_program_reads_says_the_same_as_the_table(changed: str) -> None:
     assert {r["way"] for r in told["changes"]} == {"form"}
 
 
+GONE = {
+    "en": ("please change one thing in the policy, and disregard one that we asked for",
+           "Please disregard", "take it 1 of December 4, 2026",
+           "2025, and no longer 2024 as in our request 1 of December 4, 2026"),
+    "fr": ("modifier un point de la police et ne plus tenir compte d’un point demandé auparavant",
+           "Veuillez ne plus tenir compte de ce qui suit", "accepter 1 du 4 décembre 2026",
+           "2025, et non plus 2024 comme dans notre demande 1 du 4 décembre 2026"),
+}  # fmt: skip
+
+
+@pytest.fixture
+def turned(flagship: str) -> str:
+    """The flagship: an option was taken and asked, then undone; a fact was asked, then another."""
+    write(flagship, taken())
+    roof(flagship, 2024)
+    requesting.send(prepared(flagship), by="ann")
+    undoing.undo_at_terminal(flagship, ledger.load(flagship).entry_of(taken()).seq, by="ann")
+    roof(flagship, 2025)
+    return flagship
+
+
+def taken() -> Decision:
+    return Decision.model_validate(
+        {"renewal": RENEWAL, "question": "option/by-laws/*", "answer": "take-it",
+         "decided_on": DAY, "by": "Priya Nathan"}
+    )  # fmt: skip
+
+
+def roof(file: str, year: int) -> None:
+    hall = ledger.load(file).get(Building, "hall")
+    assert hall is not None
+    write(file, Building.model_validate({**dict(hall), "roof_year": year}))
+
+
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_the_letter_says_what_is_asked_no_more(language: str, turned: str, tmp_path: Path) -> None:
+    text = told_by(prepared(turned, language), tmp_path)
+    for wanted in GONE[language]:
+        assert wanted in text
+
+
+def test_a_program_is_told_what_is_asked_no_more_and_the_record_counts_it(turned: str) -> None:
+    made = prepared(turned)
+    table = {r["kind"]: r for r in csv.DictReader(io.StringIO(made.csv.decode("utf-8-sig")))}
+    names = ("ask", "was", "now", "earlier", "earlier_number", "earlier_on")
+    assert {kind: tuple(row[name] for name in names) for kind, row in table.items()} == {
+        "decision": ("disregard", "", "", "take-it", "1", "2026-12-04"),
+        "building": ("change", "2021", "2025", "2024", "1", "2026-12-04"),
+    }
+    for row in json.loads(made.json)["changes"]:
+        assert {k: "" if v is None else str(v) for k, v in row.items()} == table[row["kind"]]
+    requesting.send(made, by="ann")
+    assert [(r.changes, r.taken_back) for r in ledger.load(turned).all(RequestSent)] == [
+        (2, 0), (2, 1)
+    ]  # fmt: skip
+    with pytest.raises(Trouble):
+        prepared(turned)
+
+
+def told_by(made: Prepared, folder: Path) -> str:
+    """Return a letter's text, read by poppler."""
+    path = folder / "letter.pdf"
+    path.write_bytes(made.pdf)
+    told = subprocess.run(["pdftotext", str(path), "-"], capture_output=True,
+                          check=True).stdout.decode()  # fmt: skip
+    return " ".join(told.split())
+
+
 LETTER = {
     "en": ("Parish hall: Year the roof was renewed", "Building, Parish hall", "$1,650,000", "2024"),
     "fr": ("Parish hall : Année de réfection du toit", "1 650 000 $", "Veuillez inscrire"),
@@ -125,13 +193,8 @@ LETTER = {
 
 @pytest.mark.parametrize("language", ["en", "fr"])
 def test_the_letter_says_it_in_both_languages(language: str, changed: str, tmp_path: Path) -> None:
-    """Read by poppler."""
     made = prepared(changed, language)
-    path = tmp_path / "letter.pdf"
-    path.write_bytes(made.pdf)
-    told = subprocess.run(["pdftotext", "-layout", str(path), "-"], capture_output=True,
-                          check=True).stdout.decode()  # fmt: skip
-    text = " ".join(told.split())
+    text = told_by(made, tmp_path)
     for wanted in LETTER[language]:
         assert wanted in text
     assert "LM-20417" in text

@@ -198,7 +198,7 @@ class CheckDone(Seeing):
     about: Prose = ""
 
 
-class RequestOrder(Sent):
+class RequestOrder(Seeing):
     """In which language the insurer is asked."""
 
     language: Language = "en"

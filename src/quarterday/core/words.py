@@ -39,6 +39,9 @@ class Words:
     args: tuple[tuple[str, Arg | Words | tuple[Arg | Words, ...]], ...] = ()
 
 
-def words(id: str, **args: Arg | Words | tuple[Arg | Words, ...]) -> Words:
+Said = Arg | Words | tuple[Arg | Words, ...]
+
+
+def words(id: str, **args: Said) -> Words:
     """Return the sentence ``id`` with ``args``; a tuple is spoken as a list ("a, b and c")."""
     return Words(id, tuple(sorted(args.items())))

@@ -11,14 +11,13 @@ from quarterday.core.file.layout import SHEETS, Column
 from quarterday.core.file.records import Record, Terms
 from quarterday.core.file.records.terms import SharedLimit
 from quarterday.core.money import Money
-from quarterday.core.words import Arg, Rate, Term, Words, words
+from quarterday.core.words import Arg, Rate, Said, Term, Words, words
 from quarterday.intake.changes import Change, Item
 from quarterday.intake.faults import Fault, Spot
 from quarterday.intake.labels import choice, field_label
 from quarterday.intake.map import MappedSheet, Match, WorkbookMap
 from quarterday.intake.plan import Plan
 
-Said = Arg | Words | tuple[Arg | Words, ...]
 NAMED_AT_MOST = 20  # new accounts that are told one by one
 _IN_REFERENCE = frozenset({"coverage", "cause", "province"})
 # What only the desk and the forms write is in no sheet; these of its fields hold a catalogue's ids.

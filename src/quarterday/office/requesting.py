@@ -1,9 +1,9 @@
-"""Asking the insurer: what changed and was decided since the last request."""
+"""Asking the insurer: the next request, its letter, the same for a program, and that it went."""
 
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from decimal import Decimal
@@ -13,26 +13,22 @@ from django.db import transaction
 
 from quarterday.catalogue.speech import Speech, Spoken
 from quarterday.core.file.entry import Draft, Entry, Origin
-from quarterday.core.file.fold import File, fold, read, renewal_period
+from quarterday.core.file.fold import File, fold, renewal_period
 from quarterday.core.file.layout import Cell, CellKind
 from quarterday.core.file.records import (
     Answers,
     Building,
     Decision,
-    Interest,
-    Operations,
-    Organisation,
     PaymentChoice,
     Record,
     RequestSent,
     Terms,
-    Valuation,
 )
 from quarterday.core.money import Money
 from quarterday.core.reference import Reference
 from quarterday.core.review.review import Review, review
-from quarterday.core.words import Term, Words, words
-from quarterday.intake.changes import Change, changes
+from quarterday.core.words import Said, Term, Words, words
+from quarterday.intake.changes import Change
 from quarterday.intake.labels import field_label
 from quarterday.intake.preview import line_name, title, value_told
 from quarterday.intake.tablefiles.plainfiles import csv_bytes
@@ -40,34 +36,19 @@ from quarterday.intake.tablefiles.table import of_rows
 from quarterday.office import mailing, underway
 from quarterday.office.called import question_told
 from quarterday.office.delivering import Letter, check_whole
+from quarterday.office.to_ask import Moved, to_tell
 from quarterday.office.trouble import Moved as Changed
 from quarterday.office.trouble import Trouble, made
 from quarterday.papers.brokerage import Brokerage
-from quarterday.papers.change_request.data import Asked, Request, letter
+from quarterday.papers.change_request.data import Asked, Earlier, Request, letter
 from quarterday.store import ledger, originals
 
-# What an insurer rates, insures or writes into a policy. Who the contacts are is not its affair.
-KINDS: tuple[type[Record], ...] = (
-    Organisation, Terms, Building, Valuation, Operations, Interest, Decision, PaymentChoice,
-    Answers,
-)  # fmt: skip
-OFFICE = frozenset({"broker", "office", "notes", "language", "confirmed_on", "renewal_date"})
-TAKEN = "take-it"
 NONE = "–"
-LOADED = frozenset({"workbook", "csv"})
 COLUMNS: Mapping[str, CellKind] = {
     "file": "text", "kind": "text", "key": "text", "part": "text", "line": "text", "field": "text",
     "was": "text", "now": "text", "since": "text", "entry": "integer", "way": "text",
+    "ask": "text", "earlier": "text", "earlier_number": "integer", "earlier_on": "text",
 }  # fmt: skip
-
-
-@dataclass(frozen=True, slots=True)
-class Moved:
-    """One field that was changed since the last request: its record and change, and the entry."""
-
-    record: Record
-    change: Change
-    entry: Entry
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,59 +68,6 @@ class Prepared:
         return f"{self.request.file}-request-{self.request.term.start}-{self.request.number}"
 
 
-def moved_since(entries: Sequence[Entry], seq: int) -> Iterator[Moved]:
-    """Yield what people changed and decided after entry ``seq`` that an insurer must know.
-
-    What a workbook brought is not asked of the insurer: it is where its terms come from.
-    """
-    kinds = {kind.kind for kind in KINDS}
-    later = [e for e in entries if e.seq > seq and e.kind in kinds and e.origin.way not in LOADED]
-    for kind, key in dict.fromkeys((e.kind, e.key) for e in later):
-        first = next(e.seq for e in later if (e.kind, e.key) == (kind, key))
-        same = [e for e in entries if (e.kind, e.key) == (kind, key)]
-        before = next((e.body for e in reversed(same) if e.seq < first), None)
-        if same[-1].body is not None:
-            yield from _moved(kind, before, same[-1], entries)
-
-
-def _moved(
-    kind: str, before: str | None, last: Entry, entries: Sequence[Entry]
-) -> Iterator[Moved]:  # fmt: skip
-    assert last.body is not None
-    record = read(kind, last.body)
-    if isinstance(record, Decision) and record.answer != TAKEN:
-        return
-    base = read(kind, before) if before else _base(record, last, entries)
-    for change in changes(base, record) if base else _all(record):
-        if change.field not in OFFICE and not _is_key(record, change):
-            yield Moved(record, change, last)
-
-
-def _base(record: Record, last: Entry, entries: Sequence[Entry]) -> Record | None:
-    """Return what requested terms change: the offer, else the policy that expires."""
-    if not isinstance(record, Terms) or record.stage != "requested":
-        return None
-    file = fold(last.file, (e for e in entries if e.seq < last.seq))
-    base = file.terms(record.start, "offered") or file.expiring(record.start)
-    bare = {"stage", "start", "end", "premiums", "totals", "options", "rounding", "answer_by",
-            "instalments_available"}  # fmt: skip
-    return base.model_copy(update={n: getattr(record, n) for n in bare}) if base else None
-
-
-def _all(record: Record) -> Iterator[Change]:
-    for name in type(record).model_fields:
-        value = getattr(record, name)
-        if value not in (None, ()):
-            yield Change(name, None, value)
-
-
-def _is_key(record: Record, change: Change) -> bool:
-    """Tell whether a field only names the record, or says who recorded it."""
-    if isinstance(record, Decision | PaymentChoice | Answers):
-        return change.field not in {"answer", "plan", "answers"}
-    return change.field == "id"
-
-
 def prepare(
     id: str, reference: Reference, brokerage: Brokerage, day: date, language: str
 ) -> Prepared:
@@ -154,7 +82,7 @@ def prepare(
     if renewal is None or terms is None:
         raise Trouble(words("request-no-terms", file=id))
     sent = [r for r in file.all(RequestSent) if r.renewal == renewal]
-    moved = tuple(moved_since(entries, max((r.seq for r in file.all(RequestSent)), default=0)))
+    moved = to_tell(entries, file.all(RequestSent), renewal)
     if not moved:
         raise Trouble(words("request-nothing", file=id))
     done = review(file, reference, day)
@@ -185,7 +113,8 @@ def usual_letter(
     last = max(sent, key=lambda r: (r.sent_on, r.number), default=None)
     named = request.organisation.named_insured or request.organisation.name
     told: dict[str, str | int] = {
-        "organisation": named, "renewal": str(request.term.start), "n": len(request.asked),
+        "organisation": named, "renewal": str(request.term.start), "n": request.changes,
+        "gone": request.gone,
         "policy": request.terms.policy_number or "–", "phone": brokerage.phone,
         "brokerage": brokerage.named(speech.language), "sender": sender, "number": request.number,
     }  # fmt: skip
@@ -229,7 +158,8 @@ def send(prepared: Prepared, *, by: str, letter: Letter | None = None) -> Entry:
         record = made(
             RequestSent, renewal=request.term.start, number=request.number, sent_on=request.day,
             to=request.terms.insurer or "–", document=document, seq=prepared.seq,
-            changes=len(prepared.moved), address=letter.address if letter else None,
+            changes=len(prepared.moved), taken_back=sum(one.is_gone for one in prepared.moved),
+            address=letter.address if letter else None,
             subject=letter.subject if letter else None, message=letter.words if letter else None,
         )  # fmt: skip
         origin = Origin(way="office", person=by)
@@ -239,44 +169,53 @@ def send(prepared: Prepared, *, by: str, letter: Letter | None = None) -> Entry:
 
 
 def _asked(one: Moved, file: File, done: Review, reference: Reference) -> Asked:
-    day, kind = one.entry.recorded_at.date(), one.record.kind
-    subject, what, was, now = _row(one, file, done, reference)
-    return Asked(kind, subject, what, was, now, day)
+    record, change, earlier = one.record, one.change, one.earlier
+    subject, what = _about(one, file, done)
+    was, now = (_value(one, value, reference) for value in (change.old, change.new))
+    if isinstance(record, Decision | PaymentChoice | Answers):
+        was = NONE
+    before = None
+    if earlier:
+        before = Earlier(earlier.number, earlier.day, _value(one, earlier.value, reference))
+    day = one.entry.recorded_at.date()
+    return Asked(record.kind, subject, what, was, now, day, before, one.is_gone)
 
 
-def _row(
-    one: Moved, file: File, done: Review, reference: Reference
-) -> tuple[Spoken, Spoken, Spoken, Spoken]:
-    """Return what a change is about, what of it, what stands, and what is asked."""
+def _about(one: Moved, file: File, done: Review) -> tuple[Spoken, Spoken]:
+    """Return what a change is about, and what of it."""
     record, change = one.record, one.change
     titles = {found.id: found.title for found in done.findings}
     match record:
         case Decision():
-            decided = words("request-decided")
-            return (
-                question_told(record.question, titles),
-                decided,
-                NONE,
-                Term("answer", record.answer),
-            )
+            return question_told(record.question, titles), words("request-decided")
         case PaymentChoice():
-            known = record.plan in reference.plans
-            plan = Term("plan", record.plan) if known else words("payment-at-once")
-            return words("request-payment"), words("request-decided"), NONE, plan
+            return words("request-payment"), words("request-decided")
         case Answers():
             building = file.get(Building, record.subject)
             place = building.name if building else file.organisation.name
-            said = words("request-answers", n=len(record.answers))
-            return Term("paper", record.form), place, NONE, said
+            return Term("paper", record.form), place
         case Building():
             subject: Spoken = record.name
         case Terms() if change.part == "coverages":
-            covered = _covered(file, change)
-            return covered, _limit(change), *_both(record, change)
+            return _covered(file, change), _limit(change)
         case _:
             subject = title(record)
-    what = line_name(change) if change.part else field_label(change.field, record.kind)
-    return subject, what, *_both(record, change)
+    return subject, line_name(change) if change.part else field_label(change.field, record.kind)
+
+
+def _value(one: Moved, value: Any, reference: Reference) -> Said:  # noqa: ANN401 - a field's value
+    """Return a value of a change as it is spoken."""
+    if value is None:
+        return NONE
+    match one.record:
+        case Decision():
+            return Term("answer", value)
+        case PaymentChoice():
+            return Term("plan", value) if value in reference.plans else words("payment-at-once")
+        case Answers():
+            return words("request-answers", n=len(value))
+        case record:
+            return _told(record, one.change, value)
 
 
 def _covered(file: File, change: Change) -> Words:
@@ -290,13 +229,7 @@ def _limit(change: Change) -> Words:
     return field_label(change.field or "limit", Terms.kind)
 
 
-def _both(record: Record, change: Change) -> tuple[Spoken, Spoken]:
-    return _told(record, change, change.old), _told(record, change, change.new)
-
-
-def _told(record: Record, change: Change, value: Any) -> Spoken:  # noqa: ANN401 - a field's value
-    if value is None:
-        return NONE
+def _told(record: Record, change: Change, value: Any) -> Said:  # noqa: ANN401 - a field's value
     limit = getattr(value, "limit", None) if change.part and not change.field else None
     if limit is not None and isinstance(record, Terms):
         return Money(limit, record.currency)
@@ -304,13 +237,17 @@ def _told(record: Record, change: Change, value: Any) -> Spoken:  # noqa: ANN401
 
 
 def _plain(one: Moved) -> dict[str, Any]:
-    change = one.change
+    change, earlier = one.change, one.earlier
     return {
         "file": one.entry.file, "kind": one.record.kind, "key": one.record.key,
         "part": change.part, "line": "/".join(change.line), "field": change.field,
         "was": _json(change.old), "now": _json(change.new),
         "since": one.entry.recorded_at.date().isoformat(), "entry": one.entry.seq,
         "way": one.entry.origin.way,
+        "ask": "disregard" if one.is_gone else "change",
+        "earlier": _json(earlier.value) if earlier else None,
+        "earlier_number": earlier.number if earlier else None,
+        "earlier_on": earlier.day.isoformat() if earlier else None,
     }  # fmt: skip
 
 

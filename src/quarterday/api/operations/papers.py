@@ -118,6 +118,7 @@ def request_sent(request: HttpRequest, file: str, sent: inputs.RequestOrder) -> 
     person = asked(request).person
     file_shown(request, file, "ask")
     made = requesting.prepare(file, reference_in_use(), brokerage(), today(), sent.language)
+    requesting.require_seen(made, sent.seen)
     done = requesting.send(made, by=person.signed)
     return {**written(file, [done]), "request": json.loads(made.json)}
 

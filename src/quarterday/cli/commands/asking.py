@@ -79,12 +79,14 @@ def _tell(
     asked = made.request
     if as_json:
         screen.json({"paths": [str(path) for path in paths], "number": asked.number,
-                     "changes": len(made.moved), "recorded": is_recorded,
-                     "address": address})  # fmt: skip
+                     "changes": len(made.moved), "taken_back": asked.gone,
+                     "recorded": is_recorded, "address": address})  # fmt: skip
         return
     insurer = asked.terms.insurer or "–"
     screen.say("cli-request", path=str(paths[0]), number=asked.number, insurer=insurer,
                n=len(made.moved))  # fmt: skip
+    if asked.gone:
+        screen.say("cli-request-gone", n=asked.gone)
     if address is not None:
         screen.say("cli-mailed", file=asked.file, to=insurer, address=address)
     elif not is_recorded:

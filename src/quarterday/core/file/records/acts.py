@@ -199,6 +199,8 @@ class RequestSent(Record):
     """That the insurer was asked to change the policy; the letter is kept under its digest.
 
     By e-mail, ``address``, ``subject`` and ``message`` are what was sent with the letter.
+    ``taken_back`` counts the changes that an earlier request asked for and this one asks no more;
+    None in a request that could not say so.
     """
 
     kind: ClassVar[str] = "request sent"
@@ -210,6 +212,7 @@ class RequestSent(Record):
     document: Slug
     seq: int  # the newest entry that it speaks of
     changes: Count
+    taken_back: Count | None = None
     address: Line | None = None
     subject: Line | None = None
     message: Prose | None = None

@@ -140,6 +140,10 @@ desk-ask-lead = Request { $number } to { $insurer } asks for { $n ->
     [one] one change.
    *[other] { $n } changes.
 }
+desk-ask-gone = { $n ->
+    [one] One of them takes back what an earlier request asked for.
+   *[other] { $n } of them take back what earlier requests asked for.
+}
 desk-ask-about = About
 desk-ask-what = What
 desk-ask-was = Stands
@@ -318,9 +322,14 @@ desk-to-page = Back to the page
 
 mail-ask-subject = { $organisation }, policy { $policy }: request { $number } for the term from { $renewal }
 mail-ask-body = Enclosed is our request on policy { $policy } of { $organisation } for the term from { $renewal }. It asks for { $n ->
+    [0] no new change
     [one] one change, beside what stands today
    *[other] { $n } changes, each beside what stands today
-}.
+}.{ $gone ->
+    [0] { "" }
+    [one] { " " }One thing that we asked for earlier is asked no more: please disregard it, as the letter says.
+   *[other] { " " }{ $gone } things that we asked for earlier are asked no more: please disregard them, as the letter says.
+}
 
     Please confirm in writing what you accept and what it costs, or what you need to know first. We are at { $phone }.
 mail-ask-close = { $sender }, { $brokerage }

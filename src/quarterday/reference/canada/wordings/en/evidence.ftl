@@ -59,7 +59,19 @@ request-title = { $organisation }: please change { $n ->
     [one] one thing
    *[other] { $n } things
 } in the policy
+request-title-gone = { $organisation }: please disregard { $gone ->
+    [one] one thing
+   *[other] { $gone } things
+} that we asked for
+request-title-both = { $organisation }: please change { $n ->
+    [one] one thing
+   *[other] { $n } things
+} in the policy, and disregard { $gone ->
+    [one] one
+   *[other] { $gone }
+} that we asked for
 request-lead = The organisation has told us, or decided, what follows. Please change the policy from { $start }, or earlier where you agree, and confirm to us in writing with the premium.
+request-lead-gone = What we asked for in an earlier request has changed. This letter asks for nothing new.
 request-insurer = To the insurer
 request-insured = Named insured
 request-policy = Policy
@@ -69,6 +81,13 @@ request-what = What
 request-was = Today
 request-now = Please change to
 request-since = Told us on
+request-disregard = Please disregard
+request-disregard-about = An earlier request asked for what follows. It is asked no more. Leave the policy as it was, or set it back, and confirm to us in writing that you did.
+request-earlier = We had asked for
+request-earlier-in = In our request
+request-number-of = { $number } of { $day }
+request-instead = { $now }, and no longer { $earlier } as in our request { $number } of { $day }
+request-gone = Please disregard: { $earlier }, asked for in our request { $number } of { $day }
 request-of = { CAPITAL($subject) }: { $what }
 request-decided = decided
 request-payment = Payment of the premium
@@ -83,6 +102,10 @@ request-no-terms = { $file }: there are no terms to change. Load the policy or t
 cli-request = { $path }: request { $number } to { $insurer }, { $n ->
     [one] one change.
    *[other] { $n } changes.
+}
+cli-request-gone = { $n ->
+    [one] One of them takes back what an earlier request asked for.
+   *[other] { $n } of them take back what earlier requests asked for.
 }
 cli-request-not-recorded = Nothing was recorded. When it goes out, run it again with --sent.
 cli-bordereau = { $n ->

@@ -140,6 +140,10 @@ desk-ask-lead = La demande { $number } à { $insurer } porte sur { $n ->
     [one] un changement.
    *[other] { $n } changements.
 }
+desk-ask-gone = { $n ->
+    [one] L'un d'eux retire ce qu'une demande précédente portait.
+   *[other] { $n } d'entre eux retirent ce que des demandes précédentes portaient.
+}
 desk-ask-about = Sujet
 desk-ask-what = Quoi
 desk-ask-was = En vigueur
@@ -317,10 +321,15 @@ desk-to-page = Retour à la page
 ## Ce qui accompagne par courriel une demande à l'assureur
 
 mail-ask-subject = { $organisation }, police { $policy } : demande { $number } pour la période du { $renewal }
-mail-ask-body = Vous trouverez ci-joint notre demande sur la police { $policy } de { $organisation } pour la période qui commence le { $renewal }. Elle porte sur { $n ->
-    [one] un changement, à côté de ce qui est en vigueur
-   *[other] { $n } changements, chacun à côté de ce qui est en vigueur
-}.
+mail-ask-body = Vous trouverez ci-joint notre demande sur la police { $policy } de { $organisation } pour la période qui commence le { $renewal }. Elle { $n ->
+    [0] ne porte sur aucun nouveau changement
+    [one] porte sur un changement, à côté de ce qui est en vigueur
+   *[other] porte sur { $n } changements, chacun à côté de ce qui est en vigueur
+}.{ $gone ->
+    [0] { "" }
+    [one] { " " }Un point demandé auparavant ne l'est plus : veuillez ne plus en tenir compte, comme le dit la lettre.
+   *[other] { " " }{ $gone } points demandés auparavant ne le sont plus : veuillez ne plus en tenir compte, comme le dit la lettre.
+}
 
     Confirmez-nous par écrit ce que vous acceptez et ce qu'il en coûte, ou ce que vous devez savoir d'abord. On nous joint au { $phone }.
 mail-ask-close = { $sender }, { $brokerage }

@@ -59,7 +59,19 @@ request-title = { $organisation } : veuillez modifier { $n ->
     [one] un point
    *[other] { $n } points
 } de la police
+request-title-gone = { $organisation } : veuillez ne plus tenir compte { $gone ->
+    [one] d'un point demandé
+   *[other] de { $gone } points demandés
+} auparavant
+request-title-both = { $organisation } : veuillez modifier { $n ->
+    [one] un point
+   *[other] { $n } points
+} de la police et ne plus tenir compte { $gone ->
+    [one] d'un point demandé
+   *[other] de { $gone } points demandés
+} auparavant
 request-lead = L'organisme nous a fait savoir, ou a décidé, ce qui suit. Veuillez modifier la police à compter du { $start }, ou plus tôt si vous y consentez, et nous le confirmer par écrit avec la prime.
+request-lead-gone = Ce que nous avions demandé a changé depuis. Cette lettre ne demande rien de nouveau.
 request-insurer = À l'assureur
 request-insured = Assuré désigné
 request-policy = Police
@@ -69,6 +81,13 @@ request-what = Objet
 request-was = Aujourd'hui
 request-now = Veuillez inscrire
 request-since = Appris le
+request-disregard = Veuillez ne plus tenir compte de ce qui suit
+request-disregard-about = Une demande précédente portait sur ce qui suit. Nous ne le demandons plus. Veuillez laisser la police telle quelle, ou la rétablir, et nous le confirmer par écrit.
+request-earlier = Nous avions demandé
+request-earlier-in = Dans notre demande
+request-number-of = { $number } du { $day }
+request-instead = { $now }, et non plus { $earlier } comme dans notre demande { $number } du { $day }
+request-gone = Ne plus tenir compte de : { $earlier }, selon notre demande { $number } du { $day }
 request-of = { CAPITAL($subject) } : { $what }
 request-decided = décision
 request-payment = Paiement de la prime
@@ -83,6 +102,10 @@ request-no-terms = { $file } : il n'y a pas de conditions à modifier. Chargez d
 cli-request = { $path } : demande { $number } à { $insurer }, { $n ->
     [one] une modification.
    *[other] { $n } modifications.
+}
+cli-request-gone = { $n ->
+    [one] L'une d'elles retire ce qu'une demande précédente portait.
+   *[other] { $n } d'entre elles retirent ce que des demandes précédentes portaient.
 }
 cli-request-not-recorded = Rien n'a été inscrit. Quand elle part, relancez avec --sent.
 cli-bordereau = { $n ->
