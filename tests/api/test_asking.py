@@ -147,6 +147,24 @@ def test_what_the_server_does_not_take_is_told_and_not_recorded(ann: Program, in
     assert mail(ann).status_code == 200
 
 
+def test_a_request_of_what_was_not_read_is_not_recorded(ann: Program) -> None:
+    answer = ann.post(f"{FILE}/requests", {"seen": seq() - 1})
+    assert answer.status_code == 409
+    assert ann.post(f"{FILE}/requests", {}).status_code == 400
+    assert sent() == ()
+
+
+def test_a_decision_that_was_asked_and_undone_is_asked_no_more(ann: Program) -> None:
+    newest = seq()
+    assert ann.post(f"{FILE}/requests", {"seen": newest}).status_code == 200
+    done = ann.post(f"{FILE}/undo", {"entry": newest, "seen": seq()})
+    assert done.status_code == 200, done.content
+    (row,) = ann.get(f"{FILE}/request").json()["changes"]
+    assert (row["ask"], row["earlier"], row["earlier_number"]) == ("disregard", "take-it", 1)
+    assert ann.post(f"{FILE}/requests", {"seen": seq()}).status_code == 200
+    assert ann.get(f"{FILE}/request").status_code == 422
+
+
 def test_nothing_to_ask_is_told(book: None, program: As, inbox: Inbox) -> None:
     answer = mail(program("ann"))
     assert (answer.status_code, "nothing to ask" in answer.json()["detail"]) == (422, True)
@@ -160,7 +178,7 @@ def test_without_a_mail_server_it_can_still_be_recorded(
     monkeypatch.setattr(mailing, "demo_day", lambda: None)
     refused = mail(ann)
     assert (refused.status_code, "QUARTERDAY_MAIL" in refused.json()["detail"]) == (422, True)
-    assert ann.post(f"{FILE}/requests", {}).status_code == 200
+    assert ann.post(f"{FILE}/requests", {"seen": seq()}).status_code == 200
     assert [record.address for record in sent()] == [None]
 
 

@@ -65,6 +65,14 @@ def test_a_program_is_told_where_it_went(ask: Run, inbox: Inbox) -> None:
     assert (told["recorded"], told["address"], told["number"]) == (True, ADDRESS, 1)
 
 
+def test_a_decision_that_was_asked_and_changed_is_told(ask: Run, loaded: Run) -> None:
+    assert "takes back" not in ask("--sent").stdout
+    loaded("decide", FILE, "option/by-laws/*", "leave-it", "--said-by", "The board", "--on", DAY)
+    assert "One of them takes back what an earlier request asked for." in ask().stdout
+    told = printed(ask("--sent", "--json"))
+    assert (told["number"], told["changes"], told["taken_back"]) == (2, 1, 1)
+
+
 def test_without_the_option_nothing_goes_and_nothing_is_recorded(ask: Run, inbox: Inbox) -> None:
     told = ask("--json")
     assert (printed(told)["recorded"], printed(told)["address"]) == (False, None)

@@ -77,6 +77,31 @@ def test_the_usual_words_say_whose_policy_and_how_much_is_asked(
                                  else "Ann, Hollis Wren, courtiers d'assurance")  # fmt: skip
 
 
+@pytest.mark.parametrize("language", ["en", "fr"])
+def test_a_decision_that_was_asked_and_changed_is_counted_and_shown_until_it_is_told(
+    language: str, book: None, signed_in: As, inbox: Inbox
+) -> None:
+    browser = signed_in("ann")
+    decide(browser)
+    mail(browser)
+    decide(browser, "leave-it")
+    page = browser.get(f"{ASK}?language={language}", headers={"accept-language": language})
+    (row,) = page.context["prepared"].request.asked
+    assert (row.is_gone, row.earlier.number) == (True, 1)
+    assert "One of them takes back what an earlier request asked for." in page.content.decode()
+    assert "Please disregard: take it, asked for in our request 1 of" in page.content.decode()
+    assert TAKES_BACK[language] in page.context["letter"].words
+    mail(browser)
+    assert [record.taken_back for record in sent()] == [0, 1]
+    assert "nothing to ask" in browser.get(ASK).content.decode()
+
+
+TAKES_BACK = {
+    "en": "It asks for no new change. One thing that we asked for earlier is asked no more",
+    "fr": "Elle ne porte sur aucun nouveau changement. Un point demandé auparavant ne l'est plus",
+}
+
+
 @pytest.mark.parametrize(
     "change", [{"address": "nobody"}, {"subject": " "}, {"message": ""}, {"address": ""}]
 )

@@ -119,10 +119,10 @@ def test_what_a_program_reads_says_the_same_as_the_table(changed: str) -> None:
 
 GONE = {
     "en": ("please change one thing in the policy, and disregard one that we asked for",
-           "Please disregard", "take it 1 of December 4, 2026",
-           "2025, and no longer 2024 as in our request 1 of December 4, 2026"),
+           "Please disregard", "take it 1, sent December 4, 2026",
+           "2025, and no longer 2024 as", "in our request 1 of December 4, 2026"),
     "fr": ("modifier un point de la police et ne plus tenir compte d’un point demandé auparavant",
-           "Veuillez ne plus tenir compte de ce qui suit", "accepter 1 du 4 décembre 2026",
+           "Veuillez ne plus tenir compte de ce qui suit", "accepter 1, envoyée le 4 décembre 2026",
            "2025, et non plus 2024 comme dans notre demande 1 du 4 décembre 2026"),
 }  # fmt: skip
 

@@ -20,7 +20,11 @@ class Built(Shape):
 
 
 class Request(Shape):
-    """A request to the insurer: what was changed and decided since the one before."""
+    """A request to the insurer: what was changed and decided since the one before.
+
+    Each change says in ``ask`` whether it asks (``change``) or takes back what an earlier request
+    asked for (``disregard``).
+    """
 
     file: str
     organisation: str
