@@ -85,8 +85,8 @@ class Story:
 def _told(one: Moved) -> Told:
     change, earlier = one.change, one.earlier
     ask = "disregard" if one.is_gone else "change"
-    was, now = change.old, change.new
-    return (ask, change.field, was, now, earlier and earlier.value, earlier and earlier.number)
+    said = (earlier.value, earlier.number) if earlier else (None, None)
+    return (ask, change.field, change.old, change.new, *said)
 
 
 def decision(answer: str = "take-it", **other: Any) -> Decision:
@@ -278,6 +278,19 @@ def test_a_field_of_an_asked_cover_that_the_offer_set_otherwise_is_let_go_once(
     assert story.told() == []
 
 
+@pytest.mark.parametrize(("limit", "ask"), [("90000", "disregard"), ("95000", "change")])
+def test_a_cover_that_was_to_be_taken_out_and_is_wanted_again(
+    limit: str, ask: str, story: Story
+) -> None:
+    contents, wanted = cover("90000", "contents"), cover(limit, "contents")
+    story.write(terms("offered", cover("1423000"), contents), "workbook")
+    story.write(wish(cover("1423000")))
+    assert story.send() == [("change", "", contents, None, None, None)]
+    story.write(wish(cover("1423000"), wanted))
+    assert story.send() == [(ask, "", contents, wanted, None, 1)]
+    assert story.told() == []
+
+
 def test_a_fact_that_was_asked_changes_and_goes_back(story: Story) -> None:
     story.write(hall(roof_year=2024))
     story.send()
@@ -292,6 +305,14 @@ def test_a_fact_that_was_asked_changes_and_goes_back(story: Story) -> None:
         ("disregard", "sump_pump", None, None, True, 2),
     ]
     assert story.told() == []
+
+
+def test_what_is_asked_no_more_comes_first(decided: Story) -> None:
+    decided.write(hall(roof_year=2024))
+    decided.send()
+    decided.write(hall(roof_year=2025))
+    decided.undo_of("decision", decision().key)
+    assert [row[0] for row in decided.told()] == ["disregard", "change"]
 
 
 def test_a_building_that_was_asked_and_undone_is_taken_back_whole(story: Story) -> None:

@@ -176,7 +176,9 @@ def _asked(one: Moved, file: File, done: Review, reference: Reference) -> Asked:
         was = NONE
     before = None
     if earlier:
-        before = Earlier(earlier.number, earlier.day, _value(one, earlier.value, reference))
+        is_removed = earlier.value is None
+        said = words("request-removed") if is_removed else _value(one, earlier.value, reference)
+        before = Earlier(earlier.number, earlier.day, said)
     day = one.entry.recorded_at.date()
     return Asked(record.kind, subject, what, was, now, day, before, one.is_gone)
 

@@ -82,6 +82,19 @@ class _Asked:
         return Earlier(self.request.number, self.request.sent_on, value)
 
 
+@dataclass(frozen=True, slots=True)
+class _Now:
+    """Where a record stands: its newest entry and what it holds, the newest that somebody made.
+
+    ``standing`` are the terms that requested ones ask to change.
+    """
+
+    last: Entry
+    record: Record | None
+    ours: int
+    standing: Terms | None
+
+
 Open = Mapping[Slot, _Asked]
 
 
@@ -90,6 +103,7 @@ def to_tell(
 ) -> tuple[Moved, ...]:
     """Return what the next request of a renewal must say, a file's whole history given.
 
+    First comes what is asked no more: an insurer may be at work on it.
     What a workbook brought is neither asked nor taken back: it is where an insurer's terms come
     from. What was asked for another renewal was answered by the terms since.
     """
@@ -101,15 +115,15 @@ def to_tell(
             told = [one for one in _to_tell(until, seq, still) if _was_told(one, request)]
             still = _after(still, told, request)
         seq = request.seq
-    return tuple(_to_tell(entries, seq, still))
+    return tuple(sorted(_to_tell(entries, seq, still), key=lambda one: not one.is_gone))
 
 
 def _to_tell(entries: Sequence[Entry], seq: int, still: Open) -> Iterator[Moved]:
     """Yield what to tell after entry ``seq``, when ``still`` is what was asked before."""
     histories = _histories(entries)
-    for asked in still.values():
-        record = asked.moved.record
-        yield from _otherwise(asked, histories[record.kind, record.key], entries, still)
+    now = {of: _now(histories[of], entries) for of in dict.fromkeys(slot[:2] for slot in still)}
+    for slot, asked in still.items():
+        yield from _otherwise(asked, now[slot[:2]], still)
     for history in histories.values():
         for one in _since(history, seq, entries):
             if not _is_open(one, still):
@@ -157,11 +171,11 @@ def _base(record: Record, last: Entry, entries: Sequence[Entry]) -> Record | Non
     return base.model_copy(update={n: getattr(record, n) for n in bare}) if base else None
 
 
-def _standing(record: Record, entries: Sequence[Entry]) -> Terms | None:
+def _standing(record: Record | None, entries: Iterable[Entry]) -> Terms | None:
     """Return the terms that requested ones ask to change: the offer, else what expires."""
     if not isinstance(record, Terms) or record.stage != "requested":
         return None
-    file = fold("", entries)
+    file = fold("", (entry for entry in entries if entry.kind == Terms.kind))
     return file.terms(record.start, "offered") or file.expiring(record.start)
 
 
@@ -201,38 +215,35 @@ def _is_open(one: Moved, still: Open) -> bool:
     return any(not whole or slot[4].startswith(f"{whole}_") for whole in wholes)
 
 
-def _otherwise(
-    asked: _Asked, history: Sequence[Entry], entries: Sequence[Entry], still: Open
-) -> Iterator[Moved]:
+def _now(history: Sequence[Entry], entries: Iterable[Entry]) -> _Now:
+    last = history[-1]
+    newest = next(entry for entry in reversed(history) if entry.body)  # it was asked, so it was
+    record = read(newest.kind, newest.body or "")
+    ours = max((entry.seq for entry in history if _is_ours(entry, 0)), default=0)
+    return _Now(last, record if last.body else None, ours, _standing(record, entries))
+
+
+def _otherwise(asked: _Asked, now: _Now, still: Open) -> Iterator[Moved]:
     """Yield what is asked now in place of what was, or that it is gone."""
-    last, change = history[-1], asked.moved.change
-    if last.is_redacted or not any(_is_ours(one, asked.request.seq) for one in history):
+    last, record, change = now.last, now.record, asked.moved.change
+    if last.is_redacted or now.ours <= asked.request.seq:
         return
-    record = read(last.kind, last.body) if last.body else None
-    standing = _standing(asked.moved.record, entries)
-    stands = _at(standing, change) if standing else change.old
+    stands = _at(now.standing, change) if now.standing else change.old
     wanted = stands if record is None or _is_declined(record) else _at(record, change)
     if record is not None and wanted == asked.told:
         return
-    if record is not None and change.part and not change.field and wanted and wanted != stands:
-        yield from _of_line(asked, Moved(record, change, last), (stands, wanted), still)
-        return
     is_gone = wanted == stands
-    yield Moved(
-        asked.moved.record if is_gone or record is None else record,
-        replace(change, old=stands, new=wanted),
-        last,
-        asked.earlier(change.new),
-        is_gone,
-    )
+    said = asked.moved.record if is_gone or record is None else record
+    one = Moved(said, replace(change, old=stands, new=wanted), last, asked.earlier(change.new),
+                is_gone)  # fmt: skip
+    is_line = change.part and not change.field and asked.told and wanted
+    yield from _of_line(asked, one, still) if is_line and not is_gone else (one,)
 
 
-def _of_line(
-    asked: _Asked, now: Moved, values: tuple[Value, Value], still: Open
-) -> Iterator[Moved]:  # fmt: skip
-    """Yield which fields of an asked line are asked otherwise; ``values``: it stands, is wanted."""
-    stands, wanted = values
-    for field in changes(asked.told, wanted):
+def _of_line(asked: _Asked, now: Moved, still: Open) -> Iterator[Moved]:
+    """Yield which fields of a line that was asked are asked otherwise."""
+    stands = now.change.old
+    for field in changes(asked.told, now.change.new):
         old = _field(stands, field.field) if stands else None
         change = replace(now.change, field=field.field, old=old, new=field.new)
         is_gone = old == field.new

@@ -96,6 +96,7 @@ request-answers = { $n ->
    *[other] { $n } answers, in the file that comes with this letter
 }
 request-there = to be added
+request-removed = to be taken out
 request-not-bound = Nothing is changed until you confirm it. Values are estimates until an appraiser confirms them.
 request-nothing = { $file }: nothing was changed or decided since the last request to the insurer, so there is nothing to ask.
 request-no-terms = { $file }: there are no terms to change. Load the policy or the offer first.

@@ -141,8 +141,8 @@ desk-ask-lead = La demande { $number } à { $insurer } porte sur { $n ->
    *[other] { $n } changements.
 }
 desk-ask-gone = { $n ->
-    [one] L'un d'eux retire ce qu'une demande précédente portait.
-   *[other] { $n } d'entre eux retirent ce que des demandes précédentes portaient.
+    [one] L'un d'eux annule un point d'une demande précédente.
+   *[other] { $n } d'entre eux annulent des points de demandes précédentes.
 }
 desk-ask-about = Sujet
 desk-ask-what = Quoi

@@ -96,6 +96,7 @@ request-answers = { $n ->
    *[other] { $n } réponses, dans le fichier joint à cette lettre
 }
 request-there = à ajouter
+request-removed = à retirer
 request-not-bound = Rien n'est modifié avant votre confirmation. Les valeurs sont des estimations tant qu'un évaluateur ne les a pas confirmées.
 request-nothing = { $file } : rien n'a changé ni n'a été décidé depuis la dernière demande à l'assureur; il n'y a rien à demander.
 request-no-terms = { $file } : il n'y a pas de conditions à modifier. Chargez d'abord la police ou l'offre.
@@ -104,8 +105,8 @@ cli-request = { $path } : demande { $number } à { $insurer }, { $n ->
    *[other] { $n } modifications.
 }
 cli-request-gone = { $n ->
-    [one] L'une d'elles retire ce qu'une demande précédente portait.
-   *[other] { $n } d'entre elles retirent ce que des demandes précédentes portaient.
+    [one] L'une d'elles annule un point d'une demande précédente.
+   *[other] { $n } d'entre elles annulent des points de demandes précédentes.
 }
 cli-request-not-recorded = Rien n'a été inscrit. Quand elle part, relancez avec --sent.
 cli-bordereau = { $n ->
