@@ -235,3 +235,18 @@ def test_the_language_is_the_persons_own_and_can_be_changed(
 def test_a_visitor_is_spoken_to_in_the_browsers_language(db: None) -> None:
     page = Client().get("/sign-in/", headers={"Accept-Language": "fr-CA,fr;q=0.9"})
     assert "Mot de passe" in page.content.decode()
+
+
+@pytest.mark.parametrize("frame", [charts.PAGE, charts.PHONE])
+@pytest.mark.parametrize("near", [0.45, 0.6, 0.7, 0.75, 0.8, 0.9, 0.99])
+def test_the_names_of_two_days_never_run_into_each_other(near: float, frame: charts.Frame) -> None:
+    """A word takes ``LEAST`` units of the picture: "reconstruit" is the longest of them."""
+    first, last = frame.x(near), frame.x(1.0)
+    ends = []
+    for x, after in ((first, last), (last, float("inf"))):
+        at, anchor = charts._named_at(x, after, frame)
+        start = {"start": at, "middle": at - charts.LEAST / 2, "end": at - charts.LEAST}[anchor]
+        ends.append((start, start + charts.LEAST))
+    assert ends[0][1] <= ends[1][0]
+    assert ends[0][0] >= frame.left or frame is charts.PAGE
+    assert ends[1][1] <= frame.wide

@@ -39,7 +39,7 @@ class Frame(NamedTuple):
 
 PAGE = Frame("lines", 640, 92, 150)
 PHONE = Frame("lines small-frame", 320, 76, 14)  # the names of the lines stand above it
-LEAST = 50  # units that a word in a picture takes
+LEAST = 62  # units that a word in a picture takes
 
 
 def _figure(chart: Chart, body: SafeString, note: str | None = None) -> SafeString:
@@ -235,9 +235,9 @@ def _named_at(x: float, after: float, frame: Frame) -> tuple[float, str]:
     """Return where the name of a mark stands: around it, or beside it where there is no room."""
     if x - LEAST / 2 < frame.left:
         return x, "start"
-    if x + LEAST / 2 > frame.wide:
-        return frame.wide, "end"
-    return x, "end" if after - x < LEAST else "middle"
+    is_last = after > frame.wide
+    free = frame.wide if is_last else min(after - LEAST / 2, frame.wide - LEAST)
+    return (x, "middle") if x + LEAST / 2 <= free else (free if is_last else min(x, free), "end")
 
 
 def _series(series: Sequence[Mapping[str, Any]], frame: Frame) -> tuple[str, list[tuple[Any, ...]]]:
