@@ -86,7 +86,7 @@ def _tell(
     screen.say("cli-request", path=str(paths[0]), number=asked.number, insurer=insurer,
                n=len(made.moved))  # fmt: skip
     if asked.gone:
-        screen.say("cli-request-gone", n=asked.gone)
+        screen.say("cli-request-gone", n=asked.gone, left=asked.changes)
     if address is not None:
         screen.say("cli-mailed", file=asked.file, to=insurer, address=address)
     elif not is_recorded:

@@ -140,9 +140,15 @@ desk-ask-lead = Request { $number } to { $insurer } asks for { $n ->
     [one] one change.
    *[other] { $n } changes.
 }
-desk-ask-gone = { $n ->
-    [one] One of them takes back what an earlier request asked for.
-   *[other] { $n } of them take back what earlier requests asked for.
+desk-ask-gone = { $left ->
+    [0] { $n ->
+        [one] It takes back what an earlier request asked for.
+       *[other] All of them take back what earlier requests asked for.
+    }
+   *[other] { $n ->
+        [one] One of them takes back what an earlier request asked for.
+       *[other] { $n } of them take back what earlier requests asked for.
+    }
 }
 desk-ask-about = About
 desk-ask-what = What

@@ -104,9 +104,15 @@ cli-request = { $path }: request { $number } to { $insurer }, { $n ->
     [one] one change.
    *[other] { $n } changes.
 }
-cli-request-gone = { $n ->
-    [one] One of them takes back what an earlier request asked for.
-   *[other] { $n } of them take back what earlier requests asked for.
+cli-request-gone = { $left ->
+    [0] { $n ->
+        [one] It takes back what an earlier request asked for.
+       *[other] All of them take back what earlier requests asked for.
+    }
+   *[other] { $n ->
+        [one] One of them takes back what an earlier request asked for.
+       *[other] { $n } of them take back what earlier requests asked for.
+    }
 }
 cli-request-not-recorded = Nothing was recorded. When it goes out, run it again with --sent.
 cli-bordereau = { $n ->

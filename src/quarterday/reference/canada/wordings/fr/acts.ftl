@@ -140,9 +140,15 @@ desk-ask-lead = La demande { $number } à { $insurer } porte sur { $n ->
     [one] un changement.
    *[other] { $n } changements.
 }
-desk-ask-gone = { $n ->
-    [one] L'un d'eux annule un point d'une demande précédente.
-   *[other] { $n } d'entre eux annulent des points de demandes précédentes.
+desk-ask-gone = { $left ->
+    [0] { $n ->
+        [one] Il annule un point d'une demande précédente.
+       *[other] Tous annulent des points de demandes précédentes.
+    }
+   *[other] { $n ->
+        [one] L'un d'eux annule un point d'une demande précédente.
+       *[other] { $n } d'entre eux annulent des points de demandes précédentes.
+    }
 }
 desk-ask-about = Sujet
 desk-ask-what = Quoi

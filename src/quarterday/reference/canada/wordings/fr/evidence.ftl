@@ -104,9 +104,15 @@ cli-request = { $path } : demande { $number } à { $insurer }, { $n ->
     [one] une modification.
    *[other] { $n } modifications.
 }
-cli-request-gone = { $n ->
-    [one] L'une d'elles annule un point d'une demande précédente.
-   *[other] { $n } d'entre elles annulent des points de demandes précédentes.
+cli-request-gone = { $left ->
+    [0] { $n ->
+        [one] Elle annule un point d'une demande précédente.
+       *[other] Toutes annulent des points de demandes précédentes.
+    }
+   *[other] { $n ->
+        [one] L'une d'elles annule un point d'une demande précédente.
+       *[other] { $n } d'entre elles annulent des points de demandes précédentes.
+    }
 }
 cli-request-not-recorded = Rien n'a été inscrit. Quand elle part, relancez avec --sent.
 cli-bordereau = { $n ->
