@@ -19,6 +19,7 @@ from tests.papers.reading import reader
 from quarterday.catalogue.load import reference
 from quarterday.core.dates import Period
 from quarterday.core.file.records import Building, Decision, RequestSent
+from quarterday.core.money import Money
 from quarterday.invent.demo.book import HERE as DEMO_DATA
 from quarterday.office import bordereau, requesting, undoing
 from quarterday.office.brand import FILE_NAME, brokerage
@@ -174,6 +175,18 @@ def test_a_program_is_told_what_is_asked_no_more_and_the_record_counts_it(turned
     ]  # fmt: skip
     with pytest.raises(Trouble):
         prepared(turned)
+
+
+def test_a_sum_that_a_form_brought_and_that_is_undone_is_asked_no_more(changed: str) -> None:
+    requesting.send(prepared(changed), by="ann")
+    file = ledger.load(changed)
+    wished = file.terms(RENEWAL, "requested")
+    assert wished is not None
+    undoing.undo_at_terminal(changed, file.entry_of(wished).seq, by="ann")
+    (gone,) = prepared(changed).request.asked
+    assert gone.is_gone
+    assert gone.earlier is not None
+    assert (gone.earlier.number, gone.earlier.value) == (1, Money(Decimal(1650000), "CAD"))
 
 
 def told_by(made: Prepared, folder: Path) -> str:
