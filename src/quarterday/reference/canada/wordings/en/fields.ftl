@@ -256,6 +256,7 @@ field-answers = Answers
 field-answered-on = Answered on
 field-sent-on = Sent on
 field-changes = Number of changes
+field-taken-back = Number of changes asked no more
 field-sealed = Fingerprint of the sealed file
 field-sealed-on = Sealed on
 field-certificate = Fingerprint of the certificate

@@ -256,6 +256,7 @@ field-answers = Réponses
 field-answered-on = Répondu le
 field-sent-on = Envoyé le
 field-changes = Nombre de changements
+field-taken-back = Nombre de changements qui ne sont plus demandés
 field-sealed = Empreinte du fichier scellé
 field-sealed-on = Scellé le
 field-certificate = Empreinte du certificat
