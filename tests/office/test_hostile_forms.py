@@ -112,10 +112,24 @@ TOLD = {
     "returns-holds-attachment": spoiled(filling.with_attachment),
     "returns-field-too-long": spoiled(filling.with_huge_answer),
     "returns-field-odd": spoiled(filling.with_stream_answer),
+    "returns-field-character": spoiled(filling.with_control_character),
     "returns-field-split": spoiled(filling.with_split_switch),
     "returns-unknown": spoiled(filling.with_renamed_field),
     "returns-missing": without_a_page,
 }
+
+
+def test_a_foreign_field_s_name_is_shown_short_and_without_orders_to_a_terminal(
+    flagship: str,
+) -> None:
+    data = spoiled(filling.with_long_name)(package(flagship))
+    found = returning.read(data, NAME, reference(), BACK)
+    assert isinstance(found, tuple)
+    (note,) = (one for one in found[0].notes if one.id == "returns-unknown")
+    for language in LANGUAGES:
+        said = Speech(reference(), language).say(note)
+        assert "\x1b" not in said
+        assert len(said) < 200
 
 
 @pytest.mark.parametrize("why", TOLD)

@@ -21,6 +21,7 @@ from quarterday.intake.forms.recognise import (
     Stamp,
     Unstamped,
     recognise,
+    said,
 )
 from quarterday.office.form_questions import questions, sheet, titles
 from quarterday.office.trouble import Trouble
@@ -199,7 +200,7 @@ def enter(  # noqa: PLR0913 - what is typed in has these parts
     if unknown:
         raise Trouble(words("returns-no-question", name=unknown[0][:80], form=Term("paper", form)))
     printed = {name: Given(one.printed) for name, one in asked.items()}
-    said = {name: Given(text.strip()) for name, text in typed.items()}
-    context = Context(stamp, printed | said, asked, now, now, reference, day)
+    told = {name: said(text) for name, text in typed.items()}
+    context = Context(stamp, printed | told, asked, now, now, reference, day)
     looked = look(*scan) if scan else None
     return replace(_beside(context, looked, ()), person=person)

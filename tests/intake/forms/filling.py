@@ -178,6 +178,14 @@ def with_stream_answer(pdf: Pdf) -> None:
     field(pdf, "contacts.warden.phone").V = pikepdf.Stream(pdf, b"705-555-0100")
 
 
+def with_control_character(pdf: Pdf) -> None:
+    field(pdf, "contacts.warden.phone").V = String("\x1b[31m705-555-0100")
+
+
+def with_long_name(pdf: Pdf) -> None:
+    field(pdf, "contacts.warden.phone").T = String("phone\x1b[31m" + "x" * 3000)
+
+
 def with_split_switch(pdf: Pdf) -> None:
     widget = field(pdf, "authorities.warden.claims")
     widget.V, widget.AS = Name.Yes, Name.Off

@@ -115,6 +115,7 @@ def test_the_packages_themselves_hold_nothing_that_does_not_belong() -> None:
 ODD = [
     (filling.with_huge_answer, "contacts.warden.phone", "returns-field-too-long"),
     (filling.with_stream_answer, "contacts.warden.phone", "returns-field-odd"),
+    (filling.with_control_character, "contacts.warden.phone", "returns-field-character"),
     (filling.with_split_switch, "authorities.warden.claims", "returns-field-split"),
 ]
 

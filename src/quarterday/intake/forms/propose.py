@@ -20,6 +20,7 @@ from quarterday.intake.forms.mapping import CONFIRMED, Target, target
 from quarterday.intake.forms.newcomers import NEW, new_records
 from quarterday.intake.forms.proposal import Asked, Confirmed, Context, Proposal, read_one
 
+LONGEST = 60  # characters of a foreign field's name that are shown
 _DAY = COLUMNS[Operations.kind, "confirmed_on"]
 
 
@@ -58,7 +59,12 @@ def _notes(context: Context) -> Iterator[Words]:
         first = context.asked[missing[0]].label
         yield words("returns-missing", n=len(missing), first=first)
     if extra:
-        yield words("returns-unknown", n=len(extra), names=tuple(extra[:3]))
+        yield words("returns-unknown", n=len(extra), names=tuple(map(_shown, extra[:3])))
+
+
+def _shown(name: str) -> str:
+    """Return a foreign field's name so that it can stand in a sentence and on a terminal."""
+    return "".join(c if c.isprintable() else "\N{REPLACEMENT CHARACTER}" for c in name[:LONGEST])
 
 
 def _confirmed(context: Context) -> tuple[dict[str, Confirmed], list[Words]]:

@@ -12,6 +12,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from quarterday.core.file.page_code import PageCode
+from quarterday.core.file.records.base import unkeepable
 from quarterday.core.words import Words, words
 from quarterday.intake.forms.mapping import AREAS, CONFIRMED
 from quarterday.intake.forms.peek import Cell, Looked
@@ -177,7 +178,14 @@ def given(cells: list[Cell]) -> Given:
         return _switch(cells)
     if len(values) > 1:
         return Given(None, words("returns-field-twice"))
-    return Given((values.pop() or "").replace("\r\n", "\n").replace("\r", "\n").strip())
+    return said(values.pop() or "")
+
+
+def said(text: str) -> Given:
+    """Return an answer in words; without its text when it holds what no record can keep."""
+    lines = text.replace("\r\n", "\n").replace("\r", "\n").strip()
+    odd = unkeepable(lines)
+    return Given(None, words("returns-field-character", character=odd)) if odd else Given(lines)
 
 
 def _switch(cells: list[Cell]) -> Given:
@@ -187,7 +195,7 @@ def _switch(cells: list[Cell]) -> Given:
     on = {state for state in states if state} - {OFF}
     if len(held) > 1 or (states and held != on):
         return Given(None, words("returns-field-split"))
-    return Given(held.pop() if held else "")
+    return said(held.pop() if held else "")
 
 
 def _flat(looked: Looked, titles: Mapping[str, Iterable[str]], files: Collection[str]) -> Flat:

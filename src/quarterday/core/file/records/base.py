@@ -17,13 +17,21 @@ SMALLEST = -30  # the power of ten below which a number can only be a mistake
 EARLIEST, LATEST = date(1900, 1, 1), date(2200, 1, 1)
 
 
-def _clean(text: str) -> str:
-    """Return ``text`` in Unicode NFC; refuse control characters and lone surrogates."""
+def unkeepable(text: str) -> str:
+    """Return the first character of ``text`` that no record keeps, as ``U+001B``; else nothing.
+
+    Those are control characters, but for line ends and tabs, and lone surrogates.
+    """
     if text.isascii() and text.isprintable():
-        return text
-    bad = [c for c in text if unicodedata.category(c) in {"Cc", "Cs"} and c not in "\n\t"]
-    if bad:
-        raise ValueError(f"holds a character that cannot be kept (U+{ord(bad[0]):04X})")
+        return ""
+    bad = (c for c in text if unicodedata.category(c) in {"Cc", "Cs"} and c not in "\n\t")
+    return next((f"U+{ord(c):04X}" for c in bad), "")
+
+
+def _clean(text: str) -> str:
+    """Return ``text`` in Unicode NFC; refuse what cannot be kept."""
+    if bad := unkeepable(text):
+        raise ValueError(f"holds a character that cannot be kept ({bad})")
     return unicodedata.normalize("NFC", text)
 
 

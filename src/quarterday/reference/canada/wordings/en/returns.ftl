@@ -44,6 +44,7 @@ returns-holds-attachment = { $name } holds another file inside. It was not opene
 returns-holds-xfa = { $name } holds a second form of another kind. It was not read; only what stands on the pages was.
 returns-field-too-long = The answer has { $n } characters, which is more than any answer needs. It was not read; the original is kept.
 returns-field-odd = The answer is not text. It was not read; look at the page.
+returns-field-character = The answer holds a character that cannot be kept ({ $character }). It was not read; look at the page.
 returns-field-twice = The field stands there twice with different answers. Look at the pages and ask.
 returns-field-split = The box shows another choice than the form holds. Look at the page and ask.
 

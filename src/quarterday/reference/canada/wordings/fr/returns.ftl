@@ -44,6 +44,7 @@ returns-holds-attachment = { $name } contient un autre fichier. Il n'a pas été
 returns-holds-xfa = { $name } contient un second formulaire d'une autre sorte. Il n'a pas été lu; seul ce qui est sur les pages l'a été.
 returns-field-too-long = La réponse a { $n } caractères, plus qu'il n'en faut à une réponse. Elle n'a pas été lue; l'original est gardé.
 returns-field-odd = La réponse n'est pas du texte. Elle n'a pas été lue; regardez la page.
+returns-field-character = La réponse contient un caractère qui ne peut être conservé ({ $character }). Elle n'a pas été lue; regardez la page.
 returns-field-twice = Le champ s'y trouve deux fois avec des réponses différentes. Regardez les pages et demandez.
 returns-field-split = La case montre un autre choix que celui que le formulaire contient. Regardez la page et demandez.
 
