@@ -4,8 +4,9 @@ Two measures are in use. Wordings of gross earnings, and of net income and opera
 a year's income whole, whatever expenses would stop (ISO CP 00 30 as printed in a public record of
 the City of Santa Ana, page 98; IBC form 4029, "no other costs shall be deducted", as course notes
 at docsbay.net give it). Wordings of profits count net profit and standing charges, which leaves out
-the expenses that stop (h-t.ca, "Factors to consider in choosing an amount"). Where the terms do not
-say which, a parameter says how much of those expenses counts, and the figure says so.
+the expenses that stop (h-t.ca, "Factors to consider in choosing an amount"). The course notes and
+the last page were read as excerpts. Where the terms do not say which, a parameter says how much of
+those expenses counts, and the figure says so.
 
 The year is that of the policy, and the income is what needs the premises ("at the described
 premises", CP 00 30 from memory).
